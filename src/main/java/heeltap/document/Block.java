@@ -1,0 +1,48 @@
+package heeltap.document;
+
+import java.util.List;
+
+/** A piece of a section. */
+public sealed interface Block
+        permits Block.Paragraph,
+                Block.Heading,
+                Block.Caution,
+                Block.Points,
+                Block.Figures,
+                Block.Findings,
+                Block.TableView,
+                ScatterChart,
+                BarChart {
+    /** A paragraph. */
+    record Paragraph(String text) implements Block {}
+
+    /** A heading inside a section. */
+    record Heading(String text) implements Block {}
+
+    /** A paragraph that warns: set apart with the word Caution and a rule beside it. */
+    record Caution(String text) implements Block {}
+
+    /** Short points. */
+    record Points(List<String> points) implements Block {}
+
+    /** The month in a few figures, side by side. */
+    record Figures(List<Figure> figures) implements Block {}
+
+    /**
+     * One figure of the month.
+     *
+     * @param name such as {@code Net sales}
+     * @param change from last month in words, such as {@code +3.2 % on September}; empty where there is none
+     */
+    record Figure(String name, CellValue value, Format format, String change) {}
+
+    /** The ranked findings. */
+    record Findings(List<Finding> findings) implements Block {}
+
+    /**
+     * A table as a page shows it.
+     *
+     * @param keys the columns shown, in this order
+     */
+    record TableView(Table table, List<String> keys) implements Block {}
+}

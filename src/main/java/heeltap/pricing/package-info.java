@@ -1,0 +1,5 @@
+/** Price suggestions and the price range of a menu. */
+@NullMarked
+package heeltap.pricing;
+
+import org.jspecify.annotations.NullMarked;

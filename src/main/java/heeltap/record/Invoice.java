@@ -1,0 +1,37 @@
+package heeltap.record;
+
+import heeltap.quantity.Money;
+import heeltap.source.Place;
+import java.time.LocalDate;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * A supplier's invoice or credit note. All money of a credit note is negative.
+ *
+ * @param supplier as printed; empty where the file does not say
+ * @param number as printed; empty where the file does not say
+ * @param date null where the file does not say
+ * @param creditNote whether it is one
+ * @param pricesIncludeTax whether the lines' money holds tax
+ * @param lines in printed order
+ * @param discount off the invoice as a whole, positive (negative on a credit note); shared over the lines by value
+ * @param delivery delivery and other charges on the invoice as a whole
+ * @param deposit returnable deposits of the invoice, those beside its lines included
+ * @param tax tax printed for the invoice or added up from its lines; null where none is printed
+ * @param printedTotal what the paper says is to pay, with tax; null where it does not
+ * @param place its first row
+ */
+public record Invoice(
+        String supplier,
+        String number,
+        @Nullable LocalDate date,
+        boolean creditNote,
+        boolean pricesIncludeTax,
+        List<InvoiceLine> lines,
+        Money discount,
+        Money delivery,
+        Money deposit,
+        @Nullable Money tax,
+        @Nullable Money printedTotal,
+        Place place) {}

@@ -1,0 +1,31 @@
+package heeltap.record;
+
+import java.time.YearMonth;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * What a month's folder holds, as written.
+ *
+ * @param closing rows of {@code stock*} files; null-free: empty means the month was not counted
+ * @param opening rows of {@code stock-opening*} files; empty means none is there
+ * @param setAside rows that could not be read or do not belong to the month; unknown names come later
+ * @param files one entry a file or sheet
+ */
+public record Month(
+        YearMonth month,
+        List<SaleTotal> sales,
+        List<Invoice> invoices,
+        List<StockCount> closing,
+        List<StockCount> opening,
+        List<Loss> losses,
+        List<SetAside> setAside,
+        List<FileAccount> files) {
+    /** The account of a file and sheet. */
+    public Optional<FileAccount> findFile(String file, String sheet) {
+        return files.stream()
+                .filter(account -> account.place().file().equals(file)
+                        && account.place().sheet().equals(sheet))
+                .findFirst();
+    }
+}

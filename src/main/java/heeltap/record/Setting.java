@@ -1,0 +1,156 @@
+package heeltap.record;
+
+import heeltap.quantity.Exact;
+import heeltap.quantity.Money;
+import java.time.LocalTime;
+import java.util.Currency;
+import java.util.List;
+import java.util.Locale;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * One setting of the book: its name, type, default and meaning in one place, for the reader, the blank template and the
+ * messages alike.
+ *
+ * @param name as it stands in the column {@code Setting}
+ * @param type the class of its value
+ * @param required whether the book must have it
+ * @param standard the value where the book has none; null where there is none
+ * @param standardText the default as a person would type it; empty where there is none
+ * @param meaning one line for the blank template
+ */
+public record Setting<T>(
+        String name,
+        Class<T> type,
+        boolean required,
+        @Nullable T standard,
+        String standardText,
+        String meaning) {
+    public static final Setting<String> BAR =
+            optional("bar", String.class, "printed on the reports; else the folder's name");
+    public static final Setting<Currency> CURRENCY =
+            required("currency", Currency.class, "ISO 4217 code, such as EUR; its minor unit gives the decimals");
+    public static final Setting<Locale> LANGUAGE = standard(
+            "language", Locale.class, Locale.ENGLISH, "en", "language tag: how numbers, dates and money are printed");
+    public static final Setting<Boolean> MENU_PRICES_INCLUDE_TAX =
+            required("menu prices include tax", Boolean.class, "yes or no");
+    public static final Setting<Exact> SALES_TAX_PERCENT =
+            number("sales tax percent", "0", "for prices, and for sales that carry no tax column");
+    public static final Setting<Boolean> INVOICE_PRICES_INCLUDE_TAX =
+            standard("invoice prices include tax", Boolean.class, false, "no", "yes or no, with invoice tax percent");
+    public static final Setting<Exact> INVOICE_TAX_PERCENT =
+            number("invoice tax percent", "0", "for invoices that carry no tax column");
+    public static final Setting<PriceRule> DRINK_COST_PRICE = standard(
+            "drink cost price",
+            PriceRule.class,
+            PriceRule.LATEST,
+            "latest",
+            "latest, average or fifo: which invoice price costs the drinks");
+    public static final Setting<PriceRule> STOCK_VALUE_PRICE = standard(
+            "stock value price",
+            PriceRule.class,
+            PriceRule.AVERAGE,
+            "average",
+            "average, fifo or latest: which values stock and cost of goods used");
+    public static final Setting<Exact> TARGET_COST_PERCENT =
+            number("target cost percent", "22", "where the category sets none");
+    public static final Setting<Money> LABOUR_COST_PER_HOUR = money("labour cost per hour", "0", "0 leaves labour out");
+    public static final Setting<Exact> POPULARITY_RULE_PERCENT =
+            number("popularity rule percent", "70", "share of the equal share from which a drink counts as popular");
+    public static final Setting<Money> PRICE_STEP = money("price step", "0.50", "suggested prices are multiples of it");
+
+    @SuppressWarnings({"unchecked", "rawtypes"})
+    public static final Setting<List<Money>> PRICE_ENDINGS = (Setting) new Setting<List>(
+            "price endings", List.class, false, List.of(), "", "such as .00 .50 or .95; overrides the step");
+
+    public static final Setting<Exact> LARGEST_PRICE_CHANGE_PERCENT =
+            number("largest price change percent", "8", "in one review");
+    public static final Setting<Money> LOWEST_PRICE_PER_GRAM =
+            money("legal lowest price per gram of alcohol", "0", "tax-inclusive floor, 0 is none: see local law");
+    public static final Setting<Exact> STANDARD_DRINK_GRAMS =
+            number("grams of alcohol in a standard drink", "10", "national definitions differ");
+    public static final Setting<Exact> VARIANCE_TOLERANCE_PERCENT =
+            number("variance tolerance percent", "2", "of theoretical use");
+    public static final Setting<LocalTime> DAY_STARTS_AT = standard(
+            "day starts at",
+            LocalTime.class,
+            LocalTime.of(5, 0),
+            "05:00",
+            "sales before this hour belong to the day before");
+    public static final Setting<Exact> LARGEST_AVERAGE_RISE_PERCENT = optional(
+            "largest average price rise percent",
+            Exact.class,
+            "cap on a group's average rise in one review, weighted by units sold");
+    public static final Setting<Exact> LEAST_CHANCE_PERCENT = number(
+            "least chance of gain percent", "70", "a change is suggested only if its chance to pay is at least this");
+    public static final Setting<Money> LEAST_GAIN =
+            money("least gain a month", "0", "smaller expected gains are not worth a new menu");
+    public static final Setting<Exact> GROUP_ELASTICITY = optional(
+            "group price elasticity",
+            Exact.class,
+            "such as -0.8: how a group's sales answer its prices; else published means, marked as such");
+    public static final Setting<Exact> VARIABLE_COST_PERCENT = number(
+            "variable cost percent",
+            "30",
+            "other variable cost in percent of sales, for the goal value method (an assumption of the bar)");
+    public static final Setting<AcidTargets> ACID_TARGETS = standard(
+            "acid targets",
+            AcidTargets.class,
+            AcidTargets.RULE,
+            "rule",
+            "rule (for each 100 ml of base, common practice) or exact (in the finished liquid)");
+    public static final Setting<Money> FIXED_COST_A_SERVE =
+            optional("fixed cost a serve", Money.class, "for the contribution-margin price");
+    public static final Setting<Exact> TARGET_PRIME_COST_PERCENT =
+            optional("target prime cost percent", Exact.class, "cost and labour over price, for the prime-cost price");
+
+    /** In the order of the blank template. */
+    public static final List<Setting<?>> ALL = List.of(
+            BAR,
+            CURRENCY,
+            LANGUAGE,
+            MENU_PRICES_INCLUDE_TAX,
+            SALES_TAX_PERCENT,
+            INVOICE_PRICES_INCLUDE_TAX,
+            INVOICE_TAX_PERCENT,
+            DRINK_COST_PRICE,
+            STOCK_VALUE_PRICE,
+            TARGET_COST_PERCENT,
+            LABOUR_COST_PER_HOUR,
+            POPULARITY_RULE_PERCENT,
+            PRICE_STEP,
+            PRICE_ENDINGS,
+            LARGEST_PRICE_CHANGE_PERCENT,
+            LOWEST_PRICE_PER_GRAM,
+            STANDARD_DRINK_GRAMS,
+            VARIANCE_TOLERANCE_PERCENT,
+            DAY_STARTS_AT,
+            LARGEST_AVERAGE_RISE_PERCENT,
+            LEAST_CHANCE_PERCENT,
+            LEAST_GAIN,
+            GROUP_ELASTICITY,
+            VARIABLE_COST_PERCENT,
+            ACID_TARGETS,
+            FIXED_COST_A_SERVE,
+            TARGET_PRIME_COST_PERCENT);
+
+    private static <T> Setting<T> required(String name, Class<T> type, String meaning) {
+        return new Setting<>(name, type, true, null, "", meaning);
+    }
+
+    private static <T> Setting<T> optional(String name, Class<T> type, String meaning) {
+        return new Setting<>(name, type, false, null, "", meaning);
+    }
+
+    private static <T> Setting<T> standard(String name, Class<T> type, T value, String text, String meaning) {
+        return new Setting<>(name, type, false, value, text, meaning);
+    }
+
+    private static Setting<Exact> number(String name, String value, String meaning) {
+        return standard(name, Exact.class, Exact.of(value), value, meaning);
+    }
+
+    private static Setting<Money> money(String name, String value, String meaning) {
+        return standard(name, Money.class, Money.of(value), value, meaning);
+    }
+}

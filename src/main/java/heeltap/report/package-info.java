@@ -1,0 +1,5 @@
+/** A document as PDF, workbook and CSV files. */
+@NullMarked
+package heeltap.report;
+
+import org.jspecify.annotations.NullMarked;
