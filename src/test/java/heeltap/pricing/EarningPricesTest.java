@@ -156,6 +156,80 @@ class EarningPricesTest {
     }
 
     @Test
+    void theLawsFloorWinsAndNoSuggestionLiesBelowIt() {
+        PricingRules law = new PricingRules(
+                PriceGrid.step("0.50"), Exact.of(8), Money.of("0.30"), Optional.empty(), Optional.empty());
+        List<EarningDrink> drinks = new ArrayList<>();
+        for (int grams : new int[] {40, 33, 20, 0}) {
+            drinks.add(new EarningDrink(
+                    new PricedDrink(
+                            "D" + drinks.size(),
+                            "G",
+                            Optional.of(Money.of("10")),
+                            Optional.of(Money.of("10")),
+                            Optional.of(Money.of("1")),
+                            Money.ZERO,
+                            Exact.of(22),
+                            Exact.of(grams),
+                            false),
+                    Optional.empty(),
+                    Optional.empty()));
+        }
+        EarningRules rules = new EarningRules(law, Optional.empty(), Exact.of(70), Money.ZERO);
+        // so elastic that falling prices would earn more
+        GroupSuggestion group = suggest(drinks, month(), rules, ElasticityPrior.ofBar(Exact.of("-3")));
+        assertThat(price(group, 0)).isEqualTo(Money.of("12"));
+        assertThat(kinds(group).get(0)).isEqualTo(PriceReason.Kind.LEGAL_FLOOR);
+        assertThat(price(group, 1)).isGreaterThanOrEqualTo(Money.of("10"));
+        assertThat(price(group, 3)).isLessThan(Money.of("10"));
+    }
+
+    @Test
+    void theRangeIsNotOpenedBeyondThePrinciple() {
+        // 25 over 10 is the widest for so few drinks: the dear one may not rise nor the cheap one fall
+        List<DrinkMonth> history = List.of(row(0, 0, "10", 300), row(0, 1, "25", 200));
+        ElasticityPrior dull = ElasticityPrior.ofBar(Exact.of("-0.2"));
+        List<EarningDrink> drinks = List.of(
+                new EarningDrink(priced(0, Optional.of(Money.of("9.9")), true), Optional.empty(), Optional.empty()),
+                new EarningDrink(
+                        new PricedDrink(
+                                "D1",
+                                "G",
+                                Optional.of(Money.of("25")),
+                                Optional.of(Money.of("25")),
+                                Optional.of(Money.of("15")),
+                                Money.ZERO,
+                                Exact.of(22),
+                                Exact.ZERO,
+                                false),
+                        Optional.empty(),
+                        Optional.empty()));
+        GroupSuggestion group = suggest(drinks, history, rules("8"), dull);
+        assertThat(price(group, 1)).isLessThanOrEqualTo(Money.of("25"));
+        List<DrinkMonth> narrow = List.of(row(0, 0, "10", 300), row(0, 1, "20", 200));
+        PricedDrink dear = new PricedDrink(
+                "D1",
+                "G",
+                Optional.of(Money.of("20")),
+                Optional.of(Money.of("20")),
+                Optional.of(Money.of("15")),
+                Money.ZERO,
+                Exact.of(22),
+                Exact.ZERO,
+                false);
+        GroupSuggestion free = suggest(
+                List.of(drinks.get(0), new EarningDrink(dear, Optional.empty(), Optional.empty())),
+                narrow,
+                rules("8"),
+                dull);
+        assertThat(price(free, 1)).isGreaterThan(Money.of("20"));
+    }
+
+    private static Money price(GroupSuggestion group, int drink) {
+        return group.drinks().get(drink).price().suggested().orElseThrow();
+    }
+
+    @Test
     void unsureAndSmallChangesAreNotSuggested() {
         List<EarningDrink> drinks = drinks("1", "1.5", "4.2", "3");
         PricingRules pricing = rules("8").pricing();
