@@ -25,4 +25,10 @@ record DrinkSales(
         SortedMap<LocalDate, Exact> soldByDay,
         SortedMap<LocalDate, Exact> pouredByDay,
         SortedMap<LocalDate, Exact> givenByDay,
-        boolean pricedByMenu) {}
+        boolean pricedByMenu) {
+    /** Whether every unit sold has a day. */
+    boolean isDated() {
+        Exact dated = soldByDay.values().stream().reduce(Exact.ZERO, Exact::plus);
+        return dated.equals(sold);
+    }
+}

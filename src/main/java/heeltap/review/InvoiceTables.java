@@ -61,7 +61,7 @@ final class InvoiceTables {
         List<String> findings = new ArrayList<>();
         Invoice invoice = tie.invoice();
         tie.difference().filter(difference -> !difference.isZero()).ifPresent(difference -> findings.add(words.say(
-                "invoice.differs", words.money(difference.abs()), words.say(difference.isPositive() ? "word.less" : "word.more"))));
+                "invoice.differs", words.money(difference.abs()), words.say(difference.isPositive() ? "word.more" : "word.less"))));
         if (!invoice.number().isEmpty()) {
             Place first = seen.putIfAbsent(invoice.supplier() + "\n" + invoice.number(), invoice.place());
             if (first != null) {
