@@ -19,12 +19,14 @@ record ChangeSides(Book book) {
         List<DrinkMonth> drinks = new ArrayList<>();
         Map<String, Money> fixed = new HashMap<>();
         for (DrinkSales sales : month.sales().values()) {
-            if (sales.pouredByDay().isEmpty() && sales.netSales().isZero() && sales.sold().isZero()) {
+            if (sales.pouredByDay().isEmpty()
+                    && sales.netSales().isZero()
+                    && sales.sold().isZero()) {
                 continue;
             }
             DrinkCost cost = month.costs().drinkOn(sales.drink(), month.lastDay());
-            drinks.add(new DrinkMonth(
-                    sales.drink(), sales.sold(), sales.netSales(), sales.complimentary(), cost.use()));
+            drinks.add(
+                    new DrinkMonth(sales.drink(), sales.sold(), sales.netSales(), sales.complimentary(), cost.use()));
             if (cost.drink().fixedCost() != null) {
                 cost.cost().ifPresent(money -> fixed.put(sales.drink(), money));
             }

@@ -64,8 +64,10 @@ final class CostTables {
     static Optional<Money> marginEffect(IngredientPrice price, Exact use) {
         return price.unitCost() == null || price.previousUnitCost() == null
                 ? Optional.empty()
-                : Optional.of(
-                        price.unitCost().minus(price.previousUnitCost()).times(use).negated());
+                : Optional.of(price.unitCost()
+                        .minus(price.previousUnitCost())
+                        .times(use)
+                        .negated());
     }
 
     static Table preparations(Book book, MonthFigures month, Words words) {
@@ -129,7 +131,9 @@ final class CostTables {
                         .set(
                                 "amount",
                                 CellValue.of(
-                                        line.amount() == null ? null : line.amount().value()))
+                                        line.amount() == null
+                                                ? null
+                                                : line.amount().value()))
                         .set(
                                 "unit",
                                 CellValue.of(

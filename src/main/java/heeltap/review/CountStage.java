@@ -46,10 +46,10 @@ final class CountStage {
      *
      * @param purchases all that are known up to the month's end, in order of time: the last pack of each ingredient
      */
-    CountStage(Book book, NameBook names, Costs costs, Units units, LocalDate lastDay, List<Purchase> purchases) {
+    CountStage(Book book, NameBook names, Costs costs, LocalDate lastDay, List<Purchase> purchases) {
         this.names = names;
         this.costs = costs;
-        this.units = units;
+        this.units = costs.units();
         this.lastDay = lastDay;
         book.ingredients().forEach(ingredient -> ingredients.put(ingredient.name(), ingredient));
         book.preparations().forEach(preparation -> preparations.put(preparation.name(), preparation));
@@ -131,8 +131,7 @@ final class CountStage {
                 if (transfer) {
                     transfers.merge(name, amount.times(sign), Exact::plus);
                 } else {
-                    recorded.computeIfAbsent(name, absent -> new TreeMap<>())
-                            .merge(row.reason(), amount, Exact::plus);
+                    recorded.computeIfAbsent(name, absent -> new TreeMap<>()).merge(row.reason(), amount, Exact::plus);
                 }
             });
         }
@@ -144,15 +143,18 @@ final class CountStage {
         LocalDate day = row.date() == null ? lastDay : row.date();
         Map<String, Exact> sums = new TreeMap<>();
         switch (match.kind()) {
-            case DRINK -> Use.add(
-                    sums, costs.drinkOn(match.name(), day).use(), serves(row, number).orElse(Exact.ZERO));
+            case DRINK ->
+                Use.add(
+                        sums,
+                        costs.drinkOn(match.name(), day).use(),
+                        serves(row, number).orElse(Exact.ZERO));
             case PREPARATION -> sums.putAll(preparation(match.name(), number, row.unit(), row.place()));
             case INGREDIENT -> {
                 Ingredient ingredient = ingredients.get(match.name());
                 if (ingredient != null) {
                     ingredient(ingredient, number, row.unit(), row.place())
-                            .ifPresent(amount -> sums.put(
-                                    ingredient.name(), transfer ? amount : asBought(ingredient, amount)));
+                            .ifPresent(amount ->
+                                    sums.put(ingredient.name(), transfer ? amount : asBought(ingredient, amount)));
                 }
             }
             case IGNORED -> {
@@ -186,8 +188,8 @@ final class CountStage {
     }
 
     private Optional<Exact> ingredient(Ingredient ingredient, Exact number, String unit, Place place) {
-        Optional<Pack> pack =
-                Optional.ofNullable(lastPacks.get(ingredient.name())).or(() -> Optional.ofNullable(ingredient.listPack()));
+        Optional<Pack> pack = Optional.ofNullable(lastPacks.get(ingredient.name()))
+                .or(() -> Optional.ofNullable(ingredient.listPack()));
         Optional<Amount> bottle = ingredient.bottleMl() != null
                 ? Optional.of(new Amount(ingredient.bottleMl(), Measure.ML))
                 : pack.map(Pack::unitSize);

@@ -28,7 +28,9 @@ final class DrinkTable {
         DrinkTable drinks = new DrinkTable(settings);
         Filling table = Shapes.DRINKS
                 .fill(words.texts())
-                .formula("cost_percent", "IF(OR({cost}=\"\",{net_price}=\"\"),\"\",IF({net_price}=0,\"\",{cost}/{net_price}*100))")
+                .formula(
+                        "cost_percent",
+                        "IF(OR({cost}=\"\",{net_price}=\"\"),\"\",IF({net_price}=0,\"\",{cost}/{net_price}*100))")
                 .formula("margin", "IF(OR({cost}=\"\",{net_price}=\"\"),\"\",{net_price}-{cost})")
                 .formula("total_margin", "IF({margin}=\"\",\"\",{margin}*{sold})")
                 .totalFormula("sold", "SUM({sold:all})")
@@ -146,6 +148,7 @@ final class DrinkTable {
 
     /** The contract's word of a class. */
     private static <E extends Enum<E>> CellValue word(Optional<E> value) {
-        return CellValue.of(value.map(word -> word.name().toLowerCase(Locale.ROOT)).orElse(""));
+        return CellValue.of(
+                value.map(word -> word.name().toLowerCase(Locale.ROOT)).orElse(""));
     }
 }

@@ -16,8 +16,9 @@ import java.util.Optional;
 
 /** What was read, what was set aside, and whether the sums hold. */
 final class FileTables {
-    private static final Comparator<SetAside> BY_PLACE =
-            Comparator.comparing(SetAside::place).thenComparing(SetAside::reason).thenComparing(SetAside::text);
+    private static final Comparator<SetAside> BY_PLACE = Comparator.comparing(SetAside::place)
+            .thenComparing(SetAside::reason)
+            .thenComparing(SetAside::text);
 
     private FileTables() {}
 

@@ -31,7 +31,10 @@ final class InvoiceTables {
         Filling table = Shapes.INVOICES
                 .fill(words.texts())
                 .formula("total", "{goods}-{discount}+{delivery}+{deposit}+{tax}")
-                .formula("difference", "IF({printed_total}=\"\",\"\",ROUND({total}," + words.figures().currencyDecimals() + ")-{printed_total})");
+                .formula(
+                        "difference",
+                        "IF({printed_total}=\"\",\"\",ROUND({total},"
+                                + words.figures().currencyDecimals() + ")-{printed_total})");
         Map<String, Place> seen = new HashMap<>();
         for (InvoiceTie tie : month.ties().stream().sorted(ORDER).toList()) {
             Invoice invoice = tie.invoice();
@@ -56,12 +59,15 @@ final class InvoiceTables {
         return table.done();
     }
 
-    private static List<String> findings(
-            InvoiceTie tie, MonthFigures month, Map<String, Place> seen, Words words) {
+    private static List<String> findings(InvoiceTie tie, MonthFigures month, Map<String, Place> seen, Words words) {
         List<String> findings = new ArrayList<>();
         Invoice invoice = tie.invoice();
-        tie.difference().filter(difference -> !difference.isZero()).ifPresent(difference -> findings.add(words.say(
-                "invoice.differs", words.money(difference.abs()), words.say(difference.isPositive() ? "word.more" : "word.less"))));
+        tie.difference()
+                .filter(difference -> !difference.isZero())
+                .ifPresent(difference -> findings.add(words.say(
+                        "invoice.differs",
+                        words.money(difference.abs()),
+                        words.say(difference.isPositive() ? "word.more" : "word.less"))));
         if (!invoice.number().isEmpty()) {
             Place first = seen.putIfAbsent(invoice.supplier() + "\n" + invoice.number(), invoice.place());
             if (first != null) {

@@ -37,7 +37,8 @@ final class LedgerTables {
         Money transfers = Money.ZERO;
         Map<String, Money> costOfGoods = new LinkedHashMap<>();
         for (Ingredient ingredient : book.ingredients()) {
-            Reconciliation line = Optional.ofNullable(month.stock().get(ingredient.name())).orElseThrow();
+            Reconciliation line =
+                    Optional.ofNullable(month.stock().get(ingredient.name())).orElseThrow();
             Money giftCost = line.unitValue()
                     .map(unit -> unit.times(givenAway(ingredient.name(), month)))
                     .orElse(Money.ZERO);
@@ -178,7 +179,10 @@ final class LedgerTables {
                 Step step = chain.steps().get(i);
                 table.add(new Cells()
                         .set("measure", CellValue.of(chain.measure()))
-                        .set("from", CellValue.of(before.map(month -> month.month().toString()).orElse("")))
+                        .set(
+                                "from",
+                                CellValue.of(before.map(month -> month.month().toString())
+                                        .orElse("")))
                         .set("to", CellValue.of(now.month().toString()))
                         .set(
                                 "effect",

@@ -81,7 +81,8 @@ final class MenuStage {
         return candidates.stream()
                 .map(candidate -> row(
                         candidate,
-                        Optional.ofNullable(classed.get(candidate.drink().name())).orElseThrow(),
+                        Optional.ofNullable(classed.get(candidate.drink().name()))
+                                .orElseThrow(),
                         Optional.ofNullable(menus.get(candidate.drink().name())).orElseThrow(),
                         Optional.ofNullable(certainty.get(candidate.drink().name()))))
                 .toList();
@@ -136,8 +137,7 @@ final class MenuStage {
         return days;
     }
 
-    private DrinkRow row(
-            Candidate candidate, ClassedDrink classed, MenuGroup menu, Optional<Exact> certainty) {
+    private DrinkRow row(Candidate candidate, ClassedDrink classed, MenuGroup menu, Optional<Exact> certainty) {
         boolean included = candidate.analysed()
                 && candidate.days() > 0
                 && candidate.menuPrice().isPresent()
@@ -187,8 +187,7 @@ final class MenuStage {
 
     private static boolean soldOffMenu(Candidate candidate) {
         return candidate.sales().soldByDay().entrySet().stream()
-                .anyMatch(day -> !day.getValue().isZero()
-                        && !MenuCalendar.isListedOn(candidate.drink(), day.getKey()));
+                .anyMatch(day -> !day.getValue().isZero() && !MenuCalendar.isListedOn(candidate.drink(), day.getKey()));
     }
 
     private Optional<Category> category(Drink drink) {

@@ -9,7 +9,6 @@ import heeltap.cost.StockLayer;
 import heeltap.cost.StockPosition;
 import heeltap.match.NameBook;
 import heeltap.quantity.Exact;
-import heeltap.quantity.Units;
 import heeltap.record.Book;
 import heeltap.record.Ingredient;
 import heeltap.record.Month;
@@ -36,21 +35,18 @@ final class MonthStage {
     private final Book book;
     private final NameBook names;
     private final MenuCalendar calendar;
-    private final Units units;
     private final List<MonthPurchases> earlier = new ArrayList<>();
     private final List<Purchase> purchasesSoFar = new ArrayList<>();
 
-    private MonthStage(Book book, NameBook names, MenuCalendar calendar, Units units) {
+    private MonthStage(Book book, NameBook names, MenuCalendar calendar) {
         this.book = book;
         this.names = names;
         this.calendar = calendar;
-        this.units = units;
     }
 
     /** The figures of each month, in order of time. */
-    static List<MonthFigures> all(
-            Book book, NameBook names, MenuCalendar calendar, Units units, List<Month> months) {
-        MonthStage stage = new MonthStage(book, names, calendar, units);
+    static List<MonthFigures> all(Book book, NameBook names, MenuCalendar calendar, List<Month> months) {
+        MonthStage stage = new MonthStage(book, names, calendar);
         List<MonthFigures> figures = new ArrayList<>();
         for (Month month : months) {
             Optional<MonthFigures> before = figures.isEmpty()
@@ -74,7 +70,7 @@ final class MonthStage {
         // Counts need specs but no prices; prices by average or fifo need counts.
         MonthPurchases uncounted = new MonthPurchases(when, purchases.value(), Map.of());
         Costs unpriced = costs(IngredientPrices.of(book, drinkRule, uncounted, earlier), when);
-        CountStage counts = new CountStage(book, names, unpriced, units, when.atEndOfMonth(), purchasesSoFar);
+        CountStage counts = new CountStage(book, names, unpriced, when.atEndOfMonth(), purchasesSoFar);
         StockStage.Ends ends = ends(month, before, counts);
         CountStage.Lost lost = counts.lose(month.losses());
         problems.addAll(counts.problems());
@@ -102,7 +98,7 @@ final class MonthStage {
     }
 
     private Costs costs(IngredientPrices prices, YearMonth month) {
-        return Costs.of(book, names, units, prices, month.atEndOfMonth());
+        return Costs.of(book, names, prices, month.atEndOfMonth());
     }
 
     private List<InvoiceTie> ties(Month month) {
@@ -154,8 +150,10 @@ final class MonthStage {
         }
         Place file = month.closing().get(0).place();
         for (Ingredient ingredient : book.ingredients()) {
-            Reconciliation line = Optional.ofNullable(stock.get(ingredient.name())).orElseThrow();
-            boolean moved = !line.movement().theoreticalUse().isZero() || !line.purchases().isZero();
+            Reconciliation line =
+                    Optional.ofNullable(stock.get(ingredient.name())).orElseThrow();
+            boolean moved = !line.movement().theoreticalUse().isZero()
+                    || !line.purchases().isZero();
             if (line.movement().closing().isEmpty() && moved) {
                 problems.add(Problem.notice(
                         ProblemKind.COUNT_IMPOSSIBLE,

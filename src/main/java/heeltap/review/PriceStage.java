@@ -33,8 +33,8 @@ final class PriceStage {
                         row,
                         targetPercent(
                                 row.drink(),
-                                Optional.ofNullable(
-                                        categories.get(heeltap.match.Folding.fold(row.drink().category()))),
+                                Optional.ofNullable(categories.get(
+                                        heeltap.match.Folding.fold(row.drink().category()))),
                                 book.settings())))
                 .toList();
         return TargetCostPricing.suggest(drinks, rules(book.settings()));

@@ -91,8 +91,9 @@ final class PriceTables {
                 .set("drinks", CellValue.of(drinks.size()))
                 .set(
                         "changed",
-                        CellValue.of(
-                                drinks.stream().filter(PriceSuggestion::isChange).count()))
+                        CellValue.of(drinks.stream()
+                                .filter(PriceSuggestion::isChange)
+                                .count()))
                 .set("average_price_change_percent", number(averageChange(drinks, sold)))));
         return table.done();
     }
@@ -107,9 +108,7 @@ final class PriceTables {
                 then = then.plus(drink.suggested().get().times(units));
             }
         }
-        return now.isPositive()
-                ? Optional.of(then.minus(now).dividedBy(now).times(Exact.HUNDRED))
-                : Optional.empty();
+        return now.isPositive() ? Optional.of(then.minus(now).dividedBy(now).times(Exact.HUNDRED)) : Optional.empty();
     }
 
     static Table range(List<GroupRange> ranges, Words words) {
@@ -147,5 +146,4 @@ final class PriceTables {
         }
         return table.done();
     }
-
 }

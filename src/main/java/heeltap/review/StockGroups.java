@@ -56,8 +56,14 @@ final class StockGroups {
             table.add(new Cells().set("group", CellValue.of(NONE)).set("net_sales", CellValue.of(rest)));
         }
         for (String sum : new String[] {
-            "opening_value", "purchases_value", "closing_value", "actual_cost", "theoretical_cost", "unexplained_cost",
-            "net_sales", "transfers_value"
+            "opening_value",
+            "purchases_value",
+            "closing_value",
+            "actual_cost",
+            "theoretical_cost",
+            "unexplained_cost",
+            "net_sales",
+            "transfers_value"
         }) {
             table.totalFormula(sum, "SUM({" + sum + ":all})");
         }
@@ -78,7 +84,8 @@ final class StockGroups {
     private static Map<String, Sums> sums(Book book, MonthFigures month, Currency currency) {
         Map<String, Sums> sums = new LinkedHashMap<>();
         for (Ingredient ingredient : book.ingredients()) {
-            Reconciliation line = Optional.ofNullable(month.stock().get(ingredient.name())).orElseThrow();
+            Reconciliation line =
+                    Optional.ofNullable(month.stock().get(ingredient.name())).orElseThrow();
             sums.computeIfAbsent(ingredient.group(), name -> new Sums()).add(StockMoney.of(line, currency));
         }
         return sums;
@@ -114,8 +121,7 @@ final class StockGroups {
         for (Map.Entry<String, Exact> use : cost.use().entrySet()) {
             IngredientPrice price = month.prices().get(use.getKey());
             Money unit = Optional.ofNullable(price.unitCost()).orElse(Money.ZERO);
-            byGroup.merge(
-                    groupOf.getOrDefault(use.getKey(), NONE), unit.times(use.getValue()), Money::plus);
+            byGroup.merge(groupOf.getOrDefault(use.getKey(), NONE), unit.times(use.getValue()), Money::plus);
         }
         return byGroup;
     }

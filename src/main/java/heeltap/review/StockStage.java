@@ -89,10 +89,12 @@ final class StockStage {
 
     /** A price from before the month, else the month's first purchase. */
     private static Optional<Money> fallback(IngredientPrice before, List<Layer> bought) {
-        return Optional.ofNullable(before.unitCost()).or(() -> bought.stream()
-                .filter(layer -> layer.quantity().isPositive() && layer.value().isPositive())
-                .findFirst()
-                .map(layer -> layer.value().dividedBy(layer.quantity())));
+        return Optional.ofNullable(before.unitCost())
+                .or(() -> bought.stream()
+                        .filter(layer ->
+                                layer.quantity().isPositive() && layer.value().isPositive())
+                        .findFirst()
+                        .map(layer -> layer.value().dividedBy(layer.quantity())));
     }
 
     /** Joined purchases by ingredient, those of one day as one layer, in order of time. */
@@ -105,7 +107,8 @@ final class StockStage {
                                 purchase.date() == null ? LocalDate.MIN : purchase.date(),
                                 new Layer(purchase.baseQuantity(), purchase.cost()),
                                 (a, b) -> new Layer(
-                                        a.quantity().plus(b.quantity()), a.value().plus(b.value())));
+                                        a.quantity().plus(b.quantity()),
+                                        a.value().plus(b.value())));
             }
         }
         Map<String, List<Layer>> layers = new TreeMap<>();

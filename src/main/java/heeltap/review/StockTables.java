@@ -29,20 +29,25 @@ final class StockTables {
                 .formula(
                         "actual_use",
                         "IF(OR({opening}=\"\",{closing}=\"\"),\"\",{opening}+{purchases}+{transfers}-{closing})")
-                .formula(
-                        "unexplained",
-                        "IF({actual_use}=\"\",\"\",{actual_use}-{theoretical_use}-{recorded_losses})")
+                .formula("unexplained", "IF({actual_use}=\"\",\"\",{actual_use}-{theoretical_use}-{recorded_losses})")
                 .formula(
                         "unexplained_percent",
                         "IF(OR({unexplained}=\"\",{theoretical_use}=0),\"\",{unexplained}/{theoretical_use}*100)");
         for (String sum : new String[] {
-            "opening_value", "purchases_value", "closing_value", "actual_cost", "theoretical_cost", "unexplained_cost", "transfers_value"
+            "opening_value",
+            "purchases_value",
+            "closing_value",
+            "actual_cost",
+            "theoretical_cost",
+            "unexplained_cost",
+            "transfers_value"
         }) {
             table.totalFormula(sum, "SUM({" + sum + ":all})");
         }
         Sums total = new Sums();
         for (Ingredient ingredient : book.ingredients()) {
-            Reconciliation line = Optional.ofNullable(month.stock().get(ingredient.name())).orElseThrow();
+            Reconciliation line =
+                    Optional.ofNullable(month.stock().get(ingredient.name())).orElseThrow();
             StockMoney money = StockMoney.of(line, currency);
             total.add(money);
             Movement movement = line.movement();
@@ -85,14 +90,15 @@ final class StockTables {
             Optional<Money> transfers) {
 
         static StockMoney of(Reconciliation line, Currency currency) {
-            Optional<Money> opening = line.valuation().map(Valuation::openingValue).map(m -> round(m, currency));
-            Optional<Money> closing = line.valuation().map(Valuation::closingValue).map(m -> round(m, currency));
+            Optional<Money> opening =
+                    line.valuation().map(Valuation::openingValue).map(m -> round(m, currency));
+            Optional<Money> closing =
+                    line.valuation().map(Valuation::closingValue).map(m -> round(m, currency));
             Optional<Money> transfers =
                     line.valuation().map(Valuation::transfersValue).map(m -> round(m, currency));
             Money purchases = round(line.purchasesValue(), currency);
-            Optional<Money> actual = opening.map(value -> value.plus(purchases)
-                    .plus(transfers.orElse(Money.ZERO))
-                    .minus(closing.orElse(Money.ZERO)));
+            Optional<Money> actual = opening.map(value ->
+                    value.plus(purchases).plus(transfers.orElse(Money.ZERO)).minus(closing.orElse(Money.ZERO)));
             return new StockMoney(
                     opening,
                     purchases,
@@ -159,8 +165,6 @@ final class StockTables {
 
     /** Part over whole in percent; empty where the whole is not positive. */
     static Optional<Exact> percentOf(Money part, Money whole) {
-        return whole.isPositive()
-                ? Optional.of(part.dividedBy(whole).times(Exact.HUNDRED))
-                : Optional.empty();
+        return whole.isPositive() ? Optional.of(part.dividedBy(whole).times(Exact.HUNDRED)) : Optional.empty();
     }
 }

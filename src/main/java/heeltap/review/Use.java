@@ -32,10 +32,7 @@ record Use(
                 DrinkCost cost = costs.drinkOn(drink.drink(), day.getKey());
                 add(byIngredient, cost.use(), day.getValue());
                 add(byPreparation, cost.preparations(), day.getValue());
-                add(
-                        byDrink.computeIfAbsent(drink.drink(), name -> new TreeMap<>()),
-                        cost.use(),
-                        day.getValue());
+                add(byDrink.computeIfAbsent(drink.drink(), name -> new TreeMap<>()), cost.use(), day.getValue());
                 Exact givenUnits = drink.givenByDay().getOrDefault(day.getKey(), Exact.ZERO);
                 add(given, cost.use(), givenUnits);
             }
