@@ -45,11 +45,19 @@ record DrinkRow(
         return classed.item().netPrice();
     }
 
+    /** Cost over net price, whether or not the drink is classed; empty where either is unknown or the price is zero. */
     Optional<Exact> costPercent() {
-        return classed.item().costPercent();
+        return netPrice()
+                .filter(Money::isPositive)
+                .flatMap(price -> cost.cost().map(c -> c.dividedBy(price).times(Exact.HUNDRED)));
     }
 
+    /** Net price less cost, whether or not the drink is classed. */
     Optional<Money> margin() {
-        return classed.item().margin();
+        return netPrice().flatMap(price -> cost.cost().map(price::minus));
+    }
+
+    Optional<Money> totalMargin() {
+        return margin().map(each -> each.times(sales.sold()));
     }
 }

@@ -46,7 +46,7 @@ final class DrinkTable {
             sold = sold.plus(row.sales().sold());
             given = given.plus(row.sales().complimentary());
             netSales = netSales.plus(row.sales().netSales());
-            totalMargin = totalMargin.plus(row.classed().totalMargin().orElse(Money.ZERO));
+            totalMargin = totalMargin.plus(row.totalMargin().orElse(Money.ZERO));
         }
         return table.total(new Cells()
                         .set("drink", CellValue.of(words.say("word.total")))
@@ -78,7 +78,7 @@ final class DrinkTable {
                 .set("labour", CellValue.of(row.cost().labour()))
                 .set("cost_percent", number(row.costPercent()))
                 .set("margin", money(row.margin()))
-                .set("total_margin", money(row.classed().totalMargin()))
+                .set("total_margin", money(row.totalMargin()))
                 .set("days_on_menu", CellValue.of(row.daysOnMenu()))
                 .set("allergens", CellValue.of(String.join("; ", row.cost().allergens())))
                 .set("included", CellValue.of(row.included()))

@@ -92,6 +92,18 @@ public final class Reviews {
         return new Review(document, figures.problems(), summary);
     }
 
+    /** A fault is told once where it is, however many drinks it reaches; each of them says so in its note. */
+    private static void addNew(Set<Problem> problems, List<Problem> faults) {
+        for (Problem fault : faults) {
+            if (problems.stream()
+                    .noneMatch(known -> known.kind() == fault.kind()
+                            && known.place().equals(fault.place())
+                            && fault.reason().endsWith(known.reason()))) {
+                problems.add(fault);
+            }
+        }
+    }
+
     private static ReviewFigures figures(Input input, Words words) {
         Book book = input.book();
         MenuCalendar calendar = new MenuCalendar(book, input.names());
@@ -109,7 +121,7 @@ public final class Reviews {
         problems.addAll(input.names().problems());
         problems.addAll(calendar.problems());
         problems.addAll(now.problems());
-        rows.forEach(row -> problems.addAll(row.cost().faults()));
+        rows.forEach(row -> addNew(problems, row.cost().faults()));
         return new ReviewFigures(
                 book,
                 months,
