@@ -207,7 +207,8 @@ final class Shapes {
             "base_quantity:AMOUNT",
             "goods:MONEY",
             "unit_cost:FINE_MONEY");
-    static final TableShape CHANGES = TableShape.of("changes", "measure", "from", "to", "effect", "amount:MONEY");
+    static final TableShape CHANGES = TableShape.of(
+            "changes", "measure", "from", "to", "effect", "amount:MONEY", "largest", "largest_amount:MONEY");
     static final TableShape JOURNAL = TableShape.of("journal", "account", "debit:MONEY", "credit:MONEY", "memo");
     static final TableShape SET_ASIDE = TableShape.of(
             "set_aside", "file", "sheet", "row:COUNT", "reason", "text", "quantity:COUNT", "money:MONEY", "nearest");
