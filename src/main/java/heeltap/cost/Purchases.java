@@ -32,6 +32,7 @@ public final class Purchases {
     private final Book book;
     private final NameBook names;
     private final Map<String, Ingredient> ingredients = new HashMap<>();
+    private final Map<String, Traits> traits = new HashMap<>();
     private final List<Problem> problems = new ArrayList<>();
 
     private Purchases(Book book, NameBook names) {
@@ -145,7 +146,8 @@ public final class Purchases {
     }
 
     private @Nullable Exact baseQuantity(InvoiceLine line, Pack pack, Ingredient ingredient, Exact times) {
-        Traits.Converted held = Traits.of(ingredient).toMeasure(pack.total());
+        Traits.Converted held = traits.computeIfAbsent(ingredient.name(), name -> Traits.of(ingredient))
+                .toMeasure(pack.total());
         if (held.value() == null) {
             problems.add(Conversions.unfit(
                     line.place(), pack.text(), ingredient.name(), ingredient.measure(), held.missing(), pack.total()));

@@ -24,7 +24,7 @@ record Traits(
     static Traits of(Ingredient ingredient) {
         return new Traits(
                 ingredient.measure(),
-                Substances.density(ingredient),
+                Substances.of(ingredient).analysis().density(),
                 ingredient.eachGrams(),
                 ingredient.juiceMl(),
                 ingredient.bottleMl());
