@@ -33,12 +33,18 @@ public final class Main implements Runnable {
         // UTF-8 whatever the machine's own character set, so that every name prints as it is
         PrintStream out = new PrintStream(new FileOutputStream(FileDescriptor.out), true, StandardCharsets.UTF_8);
         PrintStream err = new PrintStream(new FileOutputStream(FileDescriptor.err), true, StandardCharsets.UTF_8);
-        boolean terminal = System.console() != null;
+        boolean terminal = isTerminal();
         String noColour = System.getenv("NO_COLOR");
         boolean colour = terminal && (noColour == null || noColour.isEmpty());
         int code = run(new Console(out, err, terminal, colour), args);
         out.flush();
         System.exit(code);
+    }
+
+    /** Java 17 has no other way to ask; from 22 on a console is always there, and its own question is to be asked. */
+    @SuppressWarnings("SystemConsoleNull")
+    private static boolean isTerminal() {
+        return System.console() != null;
     }
 
     /** Runs a command on the given streams and gives its exit code. */

@@ -6,6 +6,8 @@ import heeltap.document.ScatterChart.Cut;
 import heeltap.document.ScatterChart.Kind;
 import heeltap.document.ScatterChart.Point;
 import heeltap.menu.ClassedDrink;
+import heeltap.menu.CostClass;
+import heeltap.menu.MarginClass;
 import heeltap.menu.MenuThresholds;
 import heeltap.quantity.Exact;
 import heeltap.quantity.Money;
@@ -115,9 +117,19 @@ final class Plots {
         return points;
     }
 
+    /** The classes in the order of their marks, the best first. */
+    private static final List<Enum<?>> MARKS = List.of(
+            MarginClass.STAR,
+            MarginClass.PLOWHORSE,
+            MarginClass.PUZZLE,
+            MarginClass.DOG,
+            CostClass.WINNER,
+            CostClass.MARGINAL,
+            CostClass.LOSER);
+
     private static <E extends Enum<E>> Kind kind(Optional<E> value, Words words) {
         return value.map(word -> new Kind(
-                        word.ordinal(), words.say("class." + word.name().toLowerCase(Locale.ROOT))))
+                        MARKS.indexOf(word) % 4, words.say("class." + word.name().toLowerCase(Locale.ROOT))))
                 .orElseGet(() -> new Kind(7, words.say("class.none")));
     }
 
