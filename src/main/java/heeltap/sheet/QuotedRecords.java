@@ -30,6 +30,7 @@ final class QuotedRecords implements Records {
     private int lastLine;
     private int end;
 
+    private boolean closedAtLineStart;
     private boolean damaged;
     private boolean backslashed;
     private boolean plain;
@@ -168,6 +169,7 @@ final class QuotedRecords implements Records {
                 from = mark + 1;
             } else if (closes(mark)) {
                 value.append(text, from, mark);
+                closedAtLineStart = mark == lastLine;
                 int stop = skipSpaces(mark + 1);
                 plain &= stop == mark + 1 && !dialect.backslash();
                 return stop;
@@ -207,7 +209,7 @@ final class QuotedRecords implements Records {
 
     /** Whether each line that a quoted field spans is a whole row by itself: then its opening quote is a stray one. */
     private boolean linesAreRows(String before, int lineBefore) throws IOException {
-        if (dialect.fields() < 2 || lineBefore > 0) {
+        if (dialect.fields() < 2 || lineBefore > 0 || closedAtLineStart) {
             return false;
         }
         if (countAlone(before) != dialect.fields()) {

@@ -24,7 +24,7 @@ final class SingleByteEvidence {
 
     private static final String LETTERS = "àâäáãåæçèéêëìíîïñòóôöõøœùúûüÿßąćęłńśźżčďěňřšťůýžőűășț";
     private static final String SIGNS = "’‘“”„…–—•€£™®°½¼¾\u00a0";
-    private static final String SIGNS_IN_WORDS = "’–—";
+    private static final String SIGNS_IN_WORDS = "’–—\u00a0";
     private static final char EURO = '€';
 
     private final Charset charset;
