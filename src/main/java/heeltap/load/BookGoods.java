@@ -1,6 +1,7 @@
 package heeltap.load;
 
 import heeltap.load.Column.Need;
+import heeltap.load.Column.OnFault;
 import java.util.List;
 
 /** The two sheets of the book that say what things are made of: what is bought, and what is made in house. */
@@ -13,7 +14,7 @@ final class BookGoods {
             .standing("Other");
     static final Column MEASURE = Column.choice("Measure", "What it is costed and counted in.", "ml", "g", "each")
             .standing("ml")
-            .asEssential();
+            .costing(OnFault.ROW);
     static final Column DENSITY =
             Column.number("Density", "g/ml", ColumnBounds.DENSITY, "Needed where weight and volume meet.");
     static final Column ABV = Column.percent("ABV", ColumnBounds.TO_100, "Alcohol by volume.");
@@ -26,7 +27,7 @@ final class BookGoods {
     static final Column USABLE = Column.percent(
                     "Usable percent", ColumnBounds.ABOVE_0_TO_100, "What is left of what was bought.")
             .standing("100")
-            .asEssential();
+            .costing(OnFault.ROW);
     static final Column ALLERGENS = Column.text("Allergens", "With ; or , between them.");
     static final Column JUICE_ML =
             Column.number("Juice ml", "ml", ColumnBounds.POSITIVE, "What one piece yields, measured.");
@@ -75,13 +76,13 @@ final class BookGoods {
                     "",
                     ColumnBounds.POSITIVE,
                     "The measured yield of its spec; empty: computed from the lines.")
-            .asEssential();
+            .costing(OnFault.ITEM);
     static final Column MAKES_UNIT =
-            Column.of("Unit", Column.Type.UNIT, "Of Makes; empty: the Measure.").asEssential();
+            Column.of("Unit", Column.Type.UNIT, "Of Makes; empty: the Measure.").costing(OnFault.ITEM);
     static final Column LOSS = Column.percent(
                     "Loss percent", ColumnBounds.BELOW_100, "Off a computed yield, such as what stays in the strainer.")
             .standing("0")
-            .asEssential();
+            .costing(OnFault.ITEM);
     static final Column BATCH_MINUTES = Column.number(
                     "Minutes", "minutes", ColumnBounds.NOT_NEGATIVE, "Labour a batch.")
             .standing("0");
@@ -90,7 +91,7 @@ final class BookGoods {
     static final Column TARGET_MALIC = target("Target malic", "g per 100 ml of the base liquid");
     static final Column TARGET_SALT = target("Target salt", "% by mass of the finished liquid");
     static final Column TARGET_SUGAR = target("Target sugar", "% by mass of the finished liquid");
-    static final Column PREPARATION_MEASURE = MEASURE;
+    static final Column PREPARATION_MEASURE = MEASURE.costing(OnFault.ITEM);
     static final Column CAUTION = Column.text("Caution", "Printed on its sheet.");
     static final ColumnTable PREPARATIONS = new ColumnTable(
             "Preparations",

@@ -11,11 +11,12 @@ import heeltap.record.Composition;
 import heeltap.record.Ingredient;
 import heeltap.record.Preparation;
 import heeltap.source.Cell;
-import heeltap.source.Problem;
 import heeltap.source.ProblemKind;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 
@@ -27,7 +28,7 @@ final class BookGoodsReader {
         BookNames names = new BookNames();
         return sheet.read(row -> {
             String name = row.text(BookGoods.INGREDIENT);
-            Measure measure = measure(row);
+            Measure measure = measure(row, BookGoods.MEASURE);
             Exact usable = row.number(BookGoods.USABLE);
             Ingredient ingredient = measure == null || usable == null ? null : ingredient(row, name, measure, usable);
             return row.isLeftOut() || !names.take(row, BookGoods.INGREDIENT, name) ? null : ingredient;
@@ -93,8 +94,8 @@ final class BookGoodsReader {
                 .toList();
     }
 
-    private static @Nullable Measure measure(BookRow row) {
-        String choice = row.choice(BookGoods.MEASURE);
+    private static @Nullable Measure measure(BookRow row, Column column) {
+        String choice = row.choice(column);
         return choice == null ? null : Measure.valueOf(choice.toUpperCase(Locale.ROOT));
     }
 
@@ -114,36 +115,41 @@ final class BookGoodsReader {
         return reading.pack();
     }
 
-    static List<Preparation> preparations(BookSheet sheet, Units units) {
+    /**
+     * The preparations. One whose yield cannot be told stays among them, so that what it is in is left out by name.
+     *
+     * @param spoiled takes the folded names of such, with why
+     */
+    static List<Preparation> preparations(BookSheet sheet, Units units, Map<String, String> spoiled) {
         BookNames names = new BookNames();
         return sheet.read(row -> {
             String name = row.text(BookGoods.PREPARATION);
+            if (row.isLeftOut() || !names.take(row, BookGoods.PREPARATION, name)) {
+                return null;
+            }
             Preparation preparation = preparation(row, name, units);
-            return row.isLeftOut() || !names.take(row, BookGoods.PREPARATION, name) ? null : preparation;
+            if (!row.spoiled().isEmpty()) {
+                spoiled.put(BookText.fold(name), row.spoiled());
+            }
+            return preparation;
         });
     }
 
-    private static @Nullable Preparation preparation(BookRow row, String name, Units units) {
-        Measure measure = measure(row);
+    private static Preparation preparation(BookRow row, String name, Units units) {
+        Measure measure = Objects.requireNonNullElse(measure(row, BookGoods.PREPARATION_MEASURE), Measure.ML);
         Exact makes = row.number(BookGoods.MAKES);
-        Exact loss = row.number(BookGoods.LOSS);
-        if (measure == null || loss == null) {
-            return null;
-        }
+        Exact loss = row.number(BookGoods.LOSS, Exact.ZERO);
         Unit unit = unit(row, measure, units);
         if (makes != null && loss.isPositive()) {
-            row.report(
-                    Problem.fault(
-                            ProblemKind.SPEC_FAULT,
-                            row.place(BookGoods.LOSS),
-                            row.text(BookGoods.LOSS),
-                            "A Loss percent stands beside a typed Makes, which is measured after all losses.",
-                            "Clear one of the two; until then the preparation and what it is in are left out."),
-                    true);
+            row.fault(
+                    ProblemKind.SPEC_FAULT,
+                    BookGoods.LOSS,
+                    "A Loss percent stands beside a typed Makes, which is measured after all losses.",
+                    "Clear one of the two");
         }
         return new Preparation(
                 name,
-                makes,
+                unit == null ? null : makes,
                 makes == null ? null : unit,
                 loss,
                 row.number(BookGoods.BATCH_MINUTES, Exact.ZERO),
@@ -157,7 +163,7 @@ final class BookGoodsReader {
                 row.place());
     }
 
-    /** The unit of the yield; null where it cannot be read, which leaves the row out. */
+    /** The unit of the yield; null where it cannot be read. */
     private static @Nullable Unit unit(BookRow row, Measure measure, Units units) {
         String text = row.text(BookGoods.MAKES_UNIT);
         Optional<Unit> unit = units.find(text.isEmpty() ? measure.symbol() : text, measure)

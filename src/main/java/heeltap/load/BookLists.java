@@ -67,26 +67,22 @@ final class BookLists {
             String hint = BookText.nearest(drink, names)
                     .map(near -> " Is it \"" + near + "\"?")
                     .orElse("");
-            row.report(
-                    Problem.fault(
-                            ProblemKind.NAME_UNKNOWN,
-                            row.place(BookTables.PRICE_DRINK),
-                            drink,
-                            "The sheet Drinks has no drink of this name." + hint,
-                            "Correct the name; until then the row is left out."),
-                    true);
+            row.leaveOut(Problem.fault(
+                    ProblemKind.NAME_UNKNOWN,
+                    row.place(BookTables.PRICE_DRINK),
+                    drink,
+                    "The sheet Drinks has no drink of this name." + hint,
+                    "Correct the name; until then the row is left out."));
             return null;
         }
         Place earlier = days.putIfAbsent(BookText.fold(drink) + from, row.place());
         if (earlier != null) {
-            row.report(
-                    Problem.fault(
-                            ProblemKind.NAME_TWICE,
-                            row.place(BookTables.PRICE_DRINK),
-                            drink,
-                            "Another price of it from " + from + " stands at " + earlier + ".",
-                            "Keep one of the two rows; until then the first is used and this one is left out."),
-                    true);
+            row.leaveOut(Problem.fault(
+                    ProblemKind.NAME_TWICE,
+                    row.place(BookTables.PRICE_DRINK),
+                    drink,
+                    "Another price of it from " + from + " stands at " + earlier + ".",
+                    "Keep one of the two rows; until then the first is used and this one is left out."));
         }
         return new DatedPrice(drink, from, price, row.place());
     }
@@ -115,14 +111,12 @@ final class BookLists {
             checkField(row, field);
             if (!row.isLeftOut() && field.isEmpty() != heading.isEmpty()) {
                 Column empty = field.isEmpty() ? BookTables.FIELD : BookTables.HEADING;
-                row.report(
-                        Problem.fault(
-                                ProblemKind.VALUE_MISSING,
-                                row.place(empty),
-                                "",
-                                "A field and its heading belong together.",
-                                "Fill in " + empty.heading() + "; until then the row is left out."),
-                        true);
+                row.leaveOut(Problem.fault(
+                        ProblemKind.VALUE_MISSING,
+                        row.place(empty),
+                        "",
+                        "A field and its heading belong together.",
+                        "Fill in " + empty.heading() + "; until then the row is left out."));
             }
             return row.isLeftOut() ? null : new ColumnRule(file, field, heading, dates, decimals, row.place());
         });

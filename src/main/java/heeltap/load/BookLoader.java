@@ -129,13 +129,10 @@ public final class BookLoader {
             leftOut.putAll(sheet.leftOut(BookGoods.INGREDIENT));
             return goods;
         });
-        List<Preparation> preparations = list(BookGoods.PREPARATIONS, sheet -> {
-            List<Preparation> goods = BookGoodsReader.preparations(sheet, units);
-            leftOut.putAll(sheet.leftOut(BookGoods.PREPARATION));
-            return goods;
-        });
-        Optional<BookSheet> drinkSheet = open(BookTables.DRINKS);
-        List<Drink> drinks = drinkSheet.map(BookDrinks::read).orElse(List.of());
+        Map<String, String> spoiled = new HashMap<>();
+        List<Preparation> preparations =
+                list(BookGoods.PREPARATIONS, sheet -> BookGoodsReader.preparations(sheet, units, spoiled));
+        List<Drink> drinks = list(BookTables.DRINKS, BookDrinks::read);
         Set<String> known = new HashSet<>();
         ingredients.forEach(ingredient -> known.add(BookText.fold(ingredient.name())));
         preparations.forEach(preparation -> known.add(BookText.fold(preparation.name())));
@@ -143,19 +140,16 @@ public final class BookLoader {
         leftOut.keySet().removeAll(known);
         List<SpecLine> lines = list(
                 BookTables.SPECS,
-                sheet -> BookSpecs.read(sheet, units, name -> known.contains(BookText.fold(name)), leftOut));
-        BookSpecs.Spoiled marked = drinkSheet
-                .map(sheet -> BookSpecs.fixedBesideSpec(sheet, drinks, lines))
-                .orElse(new BookSpecs.Spoiled(drinks, lines));
+                sheet -> BookSpecs.read(sheet, units, name -> known.contains(BookText.fold(name)), leftOut, spoiled));
         Book book = new Book(
                 settings.find(Setting.BAR).orElse(barFolderName),
                 settings,
                 list(BookTables.CATEGORIES, BookLists::categories),
                 ingredients,
                 preparations,
-                marked.drinks(),
+                drinks,
                 list(BookTables.PRICES, sheet -> BookLists.prices(sheet, drinks)),
-                marked.lines(),
+                lines,
                 list(BookTables.NAMES, BookLists::names),
                 list(BookTables.COLUMNS, BookLists::columns),
                 measures,

@@ -17,14 +17,12 @@ final class BookNames {
         if (earlier == null) {
             return true;
         }
-        row.report(
-                Problem.fault(
-                        ProblemKind.NAME_TWICE,
-                        row.place(column),
-                        name,
-                        "The same " + column.heading() + " stands at " + earlier + ".",
-                        "Keep one of the two rows; until then the first is used and this one is left out."),
-                true);
+        row.leaveOut(Problem.fault(
+                ProblemKind.NAME_TWICE,
+                row.place(column),
+                name,
+                "The same " + column.heading() + " stands at " + earlier + ".",
+                "Keep one of the two rows; until then the first is used and this one is left out."));
         return false;
     }
 

@@ -18,13 +18,14 @@ import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 
 /**
- * A row of the book read by column. What cannot be read becomes a problem of its cell; the row is then left out where
- * the column is essential, else the cell counts as empty.
+ * A row of the book read by column. What cannot be read becomes a problem of its cell; what follows depends
+ * on the column.
  */
 final class BookRow {
     private final BookSheet sheet;
     private final Row row;
     private final List<String> reasons = new ArrayList<>();
+    private String spoiled = "";
 
     BookRow(BookSheet sheet, Row row) {
         this.sheet = sheet;
@@ -80,15 +81,6 @@ final class BookRow {
             return null;
         }
         return value;
-    }
-
-    /** The number of a cell where it can be read, whatever its bounds; says nothing where it cannot. */
-    @Nullable Exact peekNumber(Column column) {
-        Cell cell = cell(column).orElse(null);
-        if (cell == null) {
-            return null;
-        }
-        return cell.number() == null ? sheet.numbers(column).parse(cell.text()) : stored(cell, column);
     }
 
     /** A spreadsheet stores 22 % as 0.22. */
@@ -196,21 +188,29 @@ final class BookRow {
 
     /** Reports a cell; what follows from it depends on the column. */
     void fault(ProblemKind kind, Column column, String reason, String remedy) {
-        String raw = peekText(column);
-        String until = column.essential()
-                ? "; until then the row is left out."
-                : column.standard().isEmpty()
-                        ? "; until then the cell counts as empty."
-                        : "; until then " + column.standard() + " is used.";
-        report(Problem.fault(kind, place(column), raw, reason, remedy + until), column.essential());
+        String until = switch (column.onFault()) {
+            case ROW -> "the row is left out.";
+            case ITEM -> "the item is left out, and what it is in.";
+            case CELL -> column.standard().isEmpty() ? "the cell counts as empty." : column.standard() + " is used.";
+        };
+        String then = remedy + "; until then " + until;
+        sheet.add(Problem.fault(kind, place(column), peekText(column), reason, then));
+        if (column.onFault() == Column.OnFault.ROW) {
+            reasons.add(reason);
+        } else if (column.onFault() == Column.OnFault.ITEM) {
+            spoiled = spoiled.isEmpty() ? column.heading() + ": " + reason : spoiled;
+        }
     }
 
-    /** Reports a problem as it stands, and leaves the row out where asked. */
-    void report(Problem problem, boolean leaveOut) {
+    /** Reports a problem as it stands, and leaves the row out. */
+    void leaveOut(Problem problem) {
         sheet.add(problem);
-        if (leaveOut) {
-            reasons.add(problem.reason());
-        }
+        reasons.add(problem.reason());
+    }
+
+    /** Why the row's drink or preparation cannot be costed; empty where nothing says so. */
+    String spoiled() {
+        return spoiled;
     }
 
     boolean isLeftOut() {

@@ -88,14 +88,12 @@ final class BookSettings {
         String hint = BookText.nearest(name, known)
                 .map(near -> " Is it \"" + near + "\"?")
                 .orElse("");
-        row.report(
-                Problem.notice(
-                        ProblemKind.SETTING_UNKNOWN,
-                        row.place(BookTables.SETTING),
-                        name,
-                        "There is no setting of this name, so nothing is read from it." + hint,
-                        "Correct the name or remove the row."),
-                true);
+        row.leaveOut(Problem.notice(
+                ProblemKind.SETTING_UNKNOWN,
+                row.place(BookTables.SETTING),
+                name,
+                "There is no setting of this name, so nothing is read from it." + hint,
+                "Correct the name or remove the row."));
         return false;
     }
 
@@ -113,11 +111,10 @@ final class BookSettings {
         String until = setting.standardText().isEmpty()
                 ? "; until then it counts as not set."
                 : "; until then " + setting.standardText() + " is used.";
-        row.report(
+        row.leaveOut(
                 fatal
                         ? Problem.fatal(ProblemKind.VALUE_INVALID, place, raw, reason, "Correct it.")
-                        : Problem.fault(ProblemKind.VALUE_INVALID, place, raw, reason, "Correct it" + until),
-                true);
+                        : Problem.fault(ProblemKind.VALUE_INVALID, place, raw, reason, "Correct it" + until));
     }
 
     @SuppressWarnings("unchecked")

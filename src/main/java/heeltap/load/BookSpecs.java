@@ -2,18 +2,16 @@ package heeltap.load;
 
 import heeltap.quantity.Exact;
 import heeltap.quantity.Units;
-import heeltap.record.Drink;
 import heeltap.record.SpecAmount;
 import heeltap.record.SpecLine;
-import heeltap.source.Place;
 import heeltap.source.Problem;
 import heeltap.source.ProblemKind;
 import java.time.LocalDate;
 import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Predicate;
@@ -24,8 +22,6 @@ import org.jspecify.annotations.Nullable;
  * of being costed without it.
  */
 final class BookSpecs {
-    private static final String UNTIL = "; until then what it is in is left out.";
-
     private final BookSheet sheet;
     private final SpecText text;
     private final Map<String, String> leftOut;
@@ -42,13 +38,18 @@ final class BookSpecs {
      * The lines in the order of their rows.
      *
      * @param isKnown whether the book has an ingredient, preparation or drink of that name
-     * @param leftOut ingredients and preparations whose row was left out, folded, with why
+     * @param leftOut ingredients whose row was left out, folded, with why
+     * @param spoiled preparations that cannot be costed, folded, with why
      */
-    static List<SpecLine> read(BookSheet sheet, Units units, Predicate<String> isKnown, Map<String, String> leftOut) {
+    static List<SpecLine> read(
+            BookSheet sheet,
+            Units units,
+            Predicate<String> isKnown,
+            Map<String, String> leftOut,
+            Map<String, String> spoiled) {
         SpecText text = new SpecText(sheet.numbers(BookTables.AMOUNT), units, isKnown);
         BookSpecs reader = new BookSpecs(sheet, text, leftOut);
-        List<SpecLine> lines = new ArrayList<>(sheet.read(reader::line));
-        return reader.completed(lines);
+        return reader.completed(sheet.read(reader::line), spoiled);
     }
 
     private @Nullable SpecLine line(BookRow row) {
@@ -61,40 +62,35 @@ final class BookSpecs {
             return null;
         }
         itemAbove = item;
-        String ingredient = row.peekText(BookTables.SPEC_INGREDIENT);
-        String unit = row.text(BookTables.UNIT);
-        SpecText.Line line = text.read(row.cell(BookTables.AMOUNT), unit, ingredient);
-        LocalDate from = date(row);
-        Exact waste = row.cell(BookTables.WASTE).isEmpty() ? Exact.ZERO : number(row);
+        String ingredient = row.text(BookTables.SPEC_INGREDIENT);
+        SpecText.Line line = text.read(row.cell(BookTables.AMOUNT), row.text(BookTables.UNIT), ingredient);
+        LocalDate from = row.date(BookTables.SPEC_FROM);
+        Exact waste = row.number(BookTables.WASTE, Exact.ZERO);
         SpecAmount amount = amount(row, line);
         SpecLine result = new SpecLine(
                 item,
                 from,
                 line.ingredient(),
-                waste == null ? new SpecAmount.Unclear("The Waste percent cannot be read.") : amount,
-                row.cell(BookTables.AMOUNT)
-                        .map(cell -> BookText.clean(cell.text()))
-                        .orElse(""),
+                row.spoiled().isEmpty() ? amount : new SpecAmount.Unclear(row.spoiled()),
+                row.peekText(BookTables.AMOUNT),
                 line.unit(),
-                waste == null ? Exact.ZERO : waste,
+                waste,
                 row.text(BookTables.NOTE),
                 row.place());
         if (from == null && row.cell(BookTables.SPEC_FROM).isPresent()) {
-            inEveryVersion.add(withAmount(result, new SpecAmount.Unclear("The date in From cannot be read.")));
+            inEveryVersion.add(result);
         }
         return result;
     }
 
     /** A row without an item most likely belongs to the one above, which must not be costed without it. */
     private void spoilItem(BookRow row, String item) {
-        row.report(
-                Problem.fault(
-                        ProblemKind.VALUE_MISSING,
-                        row.place(BookTables.ITEM),
-                        "",
-                        "This cell must not be empty; the line may belong to \"" + item + "\" above it.",
-                        "Fill it in; until then \"" + item + "\" is left out."),
-                true);
+        row.leaveOut(Problem.fault(
+                ProblemKind.VALUE_MISSING,
+                row.place(BookTables.ITEM),
+                "",
+                "This cell must not be empty; the line may belong to \"" + item + "\" above it.",
+                "Fill it in; until then \"" + item + "\" is left out."));
         inEveryVersion.add(new SpecLine(
                 item,
                 null,
@@ -107,49 +103,12 @@ final class BookSpecs {
                 row.place()));
     }
 
-    private @Nullable LocalDate date(BookRow row) {
-        if (row.cell(BookTables.SPEC_FROM).isEmpty()) {
-            return null;
-        }
-        Optional<LocalDate> date =
-                BookDates.parse(row.cell(BookTables.SPEC_FROM).orElseThrow(), sheet.dates(BookTables.SPEC_FROM));
-        if (date.isEmpty()) {
-            keep(
-                    row,
-                    BookTables.SPEC_FROM,
-                    ProblemKind.VALUE_INVALID,
-                    "This is no date.",
-                    "Type a date such as 2026-09-01");
-        }
-        return date.orElse(null);
-    }
-
-    private @Nullable Exact number(BookRow row) {
-        Exact waste = row.peekNumber(BookTables.WASTE);
-        if (waste == null || waste.isNegative()) {
-            keep(
-                    row,
-                    BookTables.WASTE,
-                    ProblemKind.VALUE_INVALID,
-                    "Waste percent must be a number, "
-                            + BookTables.WASTE.bounds().words() + ".",
-                    "Correct it");
-            return null;
-        }
-        return waste;
-    }
-
     private SpecAmount amount(BookRow row, SpecText.Line line) {
-        if (line.ingredient().isEmpty()) {
-            keep(row, BookTables.SPEC_INGREDIENT, ProblemKind.VALUE_MISSING, "There is no Ingredient.", "Fill it in");
-            return new SpecAmount.Unclear("A line has no ingredient.");
-        }
         if (line.amount() instanceof SpecAmount.Unclear unclear) {
             boolean blank = row.cell(BookTables.AMOUNT).isEmpty();
-            keep(
-                    row,
-                    BookTables.AMOUNT,
+            row.fault(
                     blank ? ProblemKind.VALUE_MISSING : ProblemKind.VALUE_INVALID,
+                    BookTables.AMOUNT,
                     unclear.reason(),
                     "Type an amount such as 22.5, 3/4 or to top, and its unit beside it");
             return unclear;
@@ -162,7 +121,7 @@ final class BookSpecs {
             sheet.add(Problem.notice(
                     ProblemKind.VALUE_AMBIGUOUS,
                     row.place(BookTables.AMOUNT),
-                    row.text(BookTables.AMOUNT),
+                    row.peekText(BookTables.AMOUNT),
                     line.notice(),
                     "Write the amount you mean."));
         }
@@ -178,73 +137,27 @@ final class BookSpecs {
         open.ifPresent(token -> row.noteOpen(BookTables.AMOUNT, numbers, token));
     }
 
-    /** A fault that leaves out the item, not the row. */
-    private void keep(BookRow row, Column column, ProblemKind kind, String reason, String remedy) {
-        String raw = row.peekText(column);
-        row.report(Problem.fault(kind, row.place(column), raw, reason, remedy + UNTIL), false);
-    }
-
     /** Adds the lines that spoil an item in every version of its spec. */
-    private List<SpecLine> completed(List<SpecLine> lines) {
+    private List<SpecLine> completed(List<SpecLine> lines, Map<String, String> spoiled) {
+        List<SpecLine> all = new ArrayList<>(lines);
         for (SpecLine spoiler : inEveryVersion) {
-            Set<Optional<LocalDate>> versions = new HashSet<>();
-            for (SpecLine line : List.copyOf(lines)) {
-                if (BookText.fold(line.item()).equals(BookText.fold(spoiler.item()))
-                        && versions.add(Optional.ofNullable(line.from()))) {
-                    lines.add(withFrom(spoiler, line.from()));
+            for (SpecLine first : firstOfVersions(lines, BookText.fold(spoiler.item()))) {
+                if (!Objects.equals(first.from(), spoiler.from()) || !lines.contains(spoiler)) {
+                    all.add(withFrom(spoiler, first.from()));
                 }
             }
         }
-        return List.copyOf(lines);
+        spoiled.forEach((item, reason) -> firstOfVersions(lines, item)
+                .forEach(first -> all.add(withAmount(first, new SpecAmount.Unclear(reason)))));
+        return List.copyOf(all);
     }
 
-    /** Drinks with a fixed cost beside a spec have no cost: which of the two holds nobody can say. */
-    static Spoiled fixedBesideSpec(BookSheet drinkSheet, List<Drink> drinks, List<SpecLine> lines) {
-        Map<String, Place> specs = new HashMap<>();
-        lines.forEach(line -> specs.putIfAbsent(BookText.fold(line.item()), line.place()));
-        Set<String> spoiled = new HashSet<>();
-        List<Drink> kept = new ArrayList<>();
-        for (Drink drink : drinks) {
-            Place spec = specs.get(BookText.fold(drink.name()));
-            if (drink.fixedCost() == null || spec == null) {
-                kept.add(drink);
-                continue;
-            }
-            spoiled.add(BookText.fold(drink.name()));
-            kept.add(withoutFixedCost(drink));
-            drinkSheet.add(Problem.fault(
-                    ProblemKind.SPEC_FAULT,
-                    drink.place(),
-                    drink.name(),
-                    "The drink has a Fixed cost of " + drink.fixedCost() + " and a spec at " + spec + ".",
-                    "Remove one of the two; until then the drink is left out."));
-        }
-        SpecAmount unclear = new SpecAmount.Unclear("It has a Fixed cost beside its spec.");
-        List<SpecLine> marked = lines.stream()
-                .map(line -> spoiled.contains(BookText.fold(line.item())) ? withAmount(line, unclear) : line)
+    private static List<SpecLine> firstOfVersions(List<SpecLine> lines, String item) {
+        Set<Optional<LocalDate>> versions = new HashSet<>();
+        return lines.stream()
+                .filter(line -> BookText.fold(line.item()).equals(item))
+                .filter(line -> versions.add(Optional.ofNullable(line.from())))
                 .toList();
-        return new Spoiled(kept, marked);
-    }
-
-    /** Drinks and lines after marking. */
-    record Spoiled(List<Drink> drinks, List<SpecLine> lines) {}
-
-    private static Drink withoutFixedCost(Drink drink) {
-        return new Drink(
-                drink.name(),
-                drink.price(),
-                drink.category(),
-                drink.code(),
-                drink.method(),
-                drink.waterPercent(),
-                drink.serveMl(),
-                drink.minutes(),
-                drink.onMenuFrom(),
-                drink.onMenuUntil(),
-                drink.holdPrice(),
-                null,
-                drink.inMenuAnalysis(),
-                drink.place());
     }
 
     private static SpecLine withAmount(SpecLine line, SpecAmount amount) {

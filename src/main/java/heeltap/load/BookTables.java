@@ -1,6 +1,7 @@
 package heeltap.load;
 
 import heeltap.load.Column.Need;
+import heeltap.load.Column.OnFault;
 import java.util.List;
 
 /** The sheets of the book. */
@@ -107,18 +108,20 @@ public final class BookTables {
             .needs(Need.VALUE);
     static final Column SPEC_FROM = Column.of(
                     "From", Column.Type.DATE, "First day of this version of the spec; empty: from the beginning.")
-            .asEssential();
+            .costing(OnFault.ITEM);
     static final Column SPEC_INGREDIENT = Column.text("Ingredient", "An ingredient, a preparation or another drink.")
-            .needs(Need.VALUE);
+            .needs(Need.VALUE)
+            .costing(OnFault.ITEM);
     static final Column AMOUNT = Column.of(
-            "Amount", Column.Type.AMOUNT, "Such as 22.5, 3/4, 1 1/2, to top, to target, rinse, juice of 1/2.");
+                    "Amount", Column.Type.AMOUNT, "Such as 22.5, 3/4, 1 1/2, to top, to target, rinse, juice of 1/2.")
+            .costing(OnFault.ITEM);
     static final Column UNIT = Column.of(
             "Unit",
             Column.Type.UNIT,
             "Such as ml, oz, dash, each, part, serve, batch; empty: the ingredient's measure.");
     static final Column WASTE = Column.percent("Waste percent", ColumnBounds.NOT_NEGATIVE, "Added to the amount.")
             .standing("0")
-            .asEssential();
+            .costing(OnFault.ITEM);
     static final Column NOTE = Column.text("Note", "For the spec card.");
     public static final ColumnTable SPECS = new ColumnTable(
             "Specs",
@@ -133,24 +136,24 @@ public final class BookTables {
             Column.text("Means", "A name of the book, or (ignore).").needs(Need.VALUE);
     static final Column IN = Column.choice("In", "In which files.", "sales", "invoices", "stock", "losses", "any")
             .standing("any")
-            .asEssential();
+            .costing(OnFault.ROW);
     static final Column TIMES = Column.number(
                     "Times", "", ColumnBounds.POSITIVE, "How many of it one is: a double is 2.")
             .standing("1")
-            .asEssential();
+            .costing(OnFault.ROW);
     public static final ColumnTable NAMES = new ColumnTable(
             "Names", false, "Other spellings of the book's names.", List.of(AS_WRITTEN, MEANS, IN, TIMES));
 
     static final Column FILE =
             Column.text("File", "How the names of the files begin.").needs(Need.VALUE);
     static final Column FIELD = Column.text("Field", "What the column holds, such as quantity or net.")
-            .asEssential();
+            .costing(OnFault.ROW);
     static final Column HEADING = Column.text("Heading", "The heading above it in the file.");
     static final Column DATES = Column.choice(
                     "Dates", "How dates are written.", "day-month", "month-day", "year-month-day")
-            .asEssential();
+            .costing(OnFault.ROW);
     static final Column DECIMALS = Column.choice("Decimals", "How decimals are written.", "point", "comma")
-            .asEssential();
+            .costing(OnFault.ROW);
     public static final ColumnTable COLUMNS = new ColumnTable(
             "Columns",
             false,

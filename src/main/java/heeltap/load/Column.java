@@ -9,7 +9,7 @@ import java.util.List;
  * @param heading as it stands in the heading row
  * @param type what its cells hold
  * @param need whether it must be there
- * @param essential whether a cell that cannot be read leaves its row out; else the cell then counts as empty
+ * @param onFault what a cell costs that cannot be read
  * @param unit such as {@code ml}; empty for none
  * @param standard what an empty cell means, as a person would type it; empty where it means nothing
  * @param bounds which numbers it takes
@@ -20,7 +20,7 @@ public record Column(
         String heading,
         Type type,
         Need need,
-        boolean essential,
+        OnFault onFault,
         String unit,
         String standard,
         ColumnBounds bounds,
@@ -65,8 +65,18 @@ public record Column(
         VALUE
     }
 
+    /** What a fault of a cell costs. */
+    public enum OnFault {
+        /** The cell: it counts as empty. */
+        CELL,
+        /** The row: it is left out. */
+        ROW,
+        /** The drink or preparation, and all that it is in: they are left out by name. */
+        ITEM
+    }
+
     static Column of(String heading, Type type, String explanation) {
-        return new Column(heading, type, Need.NOTHING, false, "", "", ColumnBounds.ANY, List.of(), explanation);
+        return new Column(heading, type, Need.NOTHING, OnFault.CELL, "", "", ColumnBounds.ANY, List.of(), explanation);
     }
 
     static Column text(String heading, String explanation) {
@@ -74,20 +84,28 @@ public record Column(
     }
 
     static Column number(String heading, String unit, ColumnBounds bounds, String explanation) {
-        return new Column(heading, Type.NUMBER, Need.NOTHING, false, unit, "", bounds, List.of(), explanation);
+        return new Column(heading, Type.NUMBER, Need.NOTHING, OnFault.CELL, unit, "", bounds, List.of(), explanation);
     }
 
     static Column percent(String heading, ColumnBounds bounds, String explanation) {
-        return new Column(heading, Type.PERCENT, Need.NOTHING, false, "%", "", bounds, List.of(), explanation);
+        return new Column(heading, Type.PERCENT, Need.NOTHING, OnFault.CELL, "%", "", bounds, List.of(), explanation);
     }
 
     static Column money(String heading, ColumnBounds bounds, String explanation) {
-        return new Column(heading, Type.MONEY, Need.NOTHING, false, "", "", bounds, List.of(), explanation);
+        return new Column(heading, Type.MONEY, Need.NOTHING, OnFault.CELL, "", "", bounds, List.of(), explanation);
     }
 
     static Column choice(String heading, String explanation, String... choices) {
         return new Column(
-                heading, Type.CHOICE, Need.NOTHING, false, "", "", ColumnBounds.ANY, List.of(choices), explanation);
+                heading,
+                Type.CHOICE,
+                Need.NOTHING,
+                OnFault.CELL,
+                "",
+                "",
+                ColumnBounds.ANY,
+                List.of(choices),
+                explanation);
     }
 
     Column needs(Need newNeed) {
@@ -95,7 +113,7 @@ public record Column(
                 heading,
                 type,
                 newNeed,
-                essential || newNeed == Need.VALUE,
+                newNeed == Need.VALUE ? OnFault.ROW : onFault,
                 unit,
                 standard,
                 bounds,
@@ -103,11 +121,11 @@ public record Column(
                 explanation);
     }
 
-    Column asEssential() {
-        return new Column(heading, type, need, true, unit, standard, bounds, choices, explanation);
+    Column costing(OnFault newOnFault) {
+        return new Column(heading, type, need, newOnFault, unit, standard, bounds, choices, explanation);
     }
 
     Column standing(String newStandard) {
-        return new Column(heading, type, need, essential, unit, newStandard, bounds, choices, explanation);
+        return new Column(heading, type, need, onFault, unit, newStandard, bounds, choices, explanation);
     }
 }

@@ -105,7 +105,7 @@ public final class TemplateMonth {
                         ALL.stream()
                                 .flatMap(table -> table.columns().stream())
                                 .map(column -> column.heading().toLowerCase(Locale.ROOT)),
-                        Stream.of(EACH_COLUMN))
+                        Stream.of("tax rate", "void", "currency", EACH_COLUMN))
                 .distinct()
                 .toList();
     }

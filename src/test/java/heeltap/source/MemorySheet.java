@@ -3,7 +3,7 @@ package heeltap.source;
 import java.util.ArrayList;
 import java.util.List;
 
-/** A sheet held in memory, for tests. */
+/** A sheet held in memory: rows of texts, blank ones for blank cells. */
 public final class MemorySheet implements Sheet {
     private final SheetFacts facts;
     private final List<Row> rows;
@@ -13,14 +13,8 @@ public final class MemorySheet implements Sheet {
         this.rows = rows;
     }
 
-    /**
-     * A text sheet: the first row has number 1, and cells that are blank are no cells.
-     *
-     * @param file path from the bar folder
-     * @param sheet the sheet's name; empty for a text file
-     */
     public static MemorySheet of(String file, String sheet, List<List<String>> rows) {
-        List<Row> numbered = new ArrayList<>();
+        List<Row> read = new ArrayList<>();
         for (int i = 0; i < rows.size(); i++) {
             List<Cell> cells = new ArrayList<>();
             for (int column = 0; column < rows.get(i).size(); column++) {
@@ -29,18 +23,23 @@ public final class MemorySheet implements Sheet {
                     cells.add(Cell.text(column, text));
                 }
             }
-            numbered.add(new Row(i + 1, cells));
+            read.add(new Row(i + 1, List.copyOf(cells)));
         }
-        return ofRows(file, sheet, numbered);
+        return ofRows(file, sheet, read);
     }
 
-    /** A sheet of rows that are ready. */
+    /** Of rows with any kind of cells. */
     public static MemorySheet ofRows(String file, String sheet, List<Row> rows) {
-        boolean textFile = sheet.isEmpty();
+        String encoding = sheet.isEmpty() ? "UTF-8" : "";
+        String delimiter = sheet.isEmpty() ? "comma" : "";
         return new MemorySheet(
-                new SheetFacts(
-                        Place.of(file, sheet), textFile ? "UTF-8" : "", textFile ? "comma" : "", false, List.of()),
-                List.copyOf(rows));
+                new SheetFacts(Place.of(file, sheet), encoding, delimiter, false, List.of()), List.copyOf(rows));
+    }
+
+    /** The same sheet, hidden. */
+    public MemorySheet hidden() {
+        return new MemorySheet(
+                new SheetFacts(facts.place(), facts.encoding(), facts.delimiter(), true, facts.problems()), rows);
     }
 
     @Override
