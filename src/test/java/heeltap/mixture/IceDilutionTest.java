@@ -96,6 +96,10 @@ class IceDilutionTest {
         Contents drink = Contents.water(100);
         IceConditions wet = new IceConditions(20, 0, 1.5, 0, 0.1, 0, 4.2);
         assertThat(IceDilution.water(drink, wet)).isCloseTo(15 + 25.18, within(0.005));
+        // to -4 °C by hand: (100 × 4.2 × 24 + 135 × 2.1 × 4 + 15 × 4.2 × 4) ÷ (333.55 - 2.1 × 4) = 35.26
+        IceConditions colder = new IceConditions(20, -4, 1.5, 0, 0.1, 0, 4.2);
+        Contents spirit = SPIRIT.times(100 / SPIRIT.massG());
+        assertThat(IceDilution.water(spirit, colder)).isCloseTo(15 + 35.26, within(0.005));
     }
 
     @Test
