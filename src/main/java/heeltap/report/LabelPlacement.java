@@ -34,17 +34,23 @@ final class LabelPlacement {
 
     private final Rectangle2D area;
     private final List<Mark> marks;
+    private final List<Rectangle2D> avoided;
     private final @Nullable Place[] places;
 
-    private LabelPlacement(Rectangle2D area, List<Mark> marks) {
+    private LabelPlacement(Rectangle2D area, List<Mark> marks, List<Rectangle2D> avoided) {
+        this.avoided = avoided;
         this.area = area;
         this.marks = marks;
         this.places = new Place[marks.size()];
     }
 
-    /** One place for each mark, empty where no room is left. */
-    static List<Optional<Place>> place(Rectangle2D area, List<Mark> marks) {
-        LabelPlacement placement = new LabelPlacement(area, marks);
+    /**
+     * One place for each mark, empty where no room is left.
+     *
+     * @param avoided lines and words that names should rather not cover
+     */
+    static List<Optional<Place>> place(Rectangle2D area, List<Mark> marks, List<Rectangle2D> avoided) {
+        LabelPlacement placement = new LabelPlacement(area, marks, avoided);
         placement.run();
         List<Optional<Place>> result = new ArrayList<>();
         for (Place place : placement.places) {
@@ -172,6 +178,7 @@ final class LabelPlacement {
         double cost = nearest(box, mark).distance(mark.x(), mark.y()) - mark.radius();
         cost += place.leader().isPresent() ? 6 : 0;
         cost += Math.abs(box.getCenterY() - mark.y()) * 0.08 + (box.getCenterX() < mark.x() ? 0.7 : 0);
+        cost += 9 * avoided.stream().filter(box::intersects).count();
         for (int j = 0; j < marks.size(); j++) {
             cost += j == i ? ownMark(box, mark) : besides(place, marks.get(j), places[j]);
             if (cost == IMPOSSIBLE) {

@@ -2,10 +2,10 @@ package heeltap.report;
 
 import heeltap.document.BarChart;
 import java.util.List;
-import org.apache.poi.xddf.usermodel.XDDFColor;
 import org.apache.poi.xddf.usermodel.XDDFLineProperties;
 import org.apache.poi.xddf.usermodel.XDDFSolidFillProperties;
 import org.apache.poi.xddf.usermodel.chart.AxisCrossBetween;
+import org.apache.poi.xddf.usermodel.chart.AxisCrosses;
 import org.apache.poi.xddf.usermodel.chart.AxisOrientation;
 import org.apache.poi.xddf.usermodel.chart.AxisPosition;
 import org.apache.poi.xddf.usermodel.chart.AxisTickLabelPosition;
@@ -34,13 +34,12 @@ final class NativeBars {
             List<Double> values,
             String labelRange,
             String valueRange) {
-        XSSFChart drawing = sheet.createDrawingPatriarch().createChart(anchor);
-        drawing.setTitleText(chart.title());
-        drawing.setTitleOverlay(false);
+        XSSFChart drawing = NativeCharts.on(sheet, anchor, chart.title());
         XDDFCategoryAxis names = drawing.createCategoryAxis(chart.lines() ? AxisPosition.BOTTOM : AxisPosition.LEFT);
         XDDFValueAxis numbers = drawing.createValueAxis(chart.lines() ? AxisPosition.LEFT : AxisPosition.BOTTOM);
         numbers.setTitle(chart.valueTitle());
-        numbers.setNumberFormat(parts.styles().pattern(chart.format(), true, 4));
+        double greatest = values.stream().mapToDouble(Math::abs).max().orElse(0);
+        numbers.setNumberFormat(NativeCharts.axisPattern(parts, chart.format(), greatest));
         numbers.setCrossBetween(AxisCrossBetween.BETWEEN);
         names.setTickLabelPosition(AxisTickLabelPosition.LOW);
         XDDFChartData data = drawing.createData(chart.lines() ? ChartTypes.LINE : ChartTypes.BAR, names, numbers);
@@ -49,14 +48,15 @@ final class NativeBars {
                 XDDFDataSourcesFactory.fromArray(labels.toArray(String[]::new), labelRange),
                 XDDFDataSourcesFactory.fromArray(values.toArray(Double[]::new), valueRange));
         series.setTitle(chart.valueTitle(), null);
-        XDDFSolidFillProperties accent = new XDDFSolidFillProperties(XDDFColor.from(
-                new byte[] {(byte) Look.ACCENT.getRed(), (byte) Look.ACCENT.getGreen(), (byte) Look.ACCENT.getBlue()}));
+        XDDFSolidFillProperties accent = NativeCharts.fill(Look.ACCENT);
         if (data instanceof XDDFBarChartData bars) {
             bars.setBarDirection(BarDirection.BAR);
             bars.setGapWidth(60);
             names.setOrientation(AxisOrientation.MAX_MIN);
+            numbers.setCrosses(AxisCrosses.MAX);
             series.setFillProperties(accent);
-        } else if (data instanceof XDDFLineChartData) {
+        } else if (series instanceof XDDFLineChartData.Series line) {
+            line.setSmooth(false);
             series.setLineProperties(new XDDFLineProperties(accent));
         }
         drawing.plot(data);

@@ -6,11 +6,9 @@ import heeltap.document.ScatterChart.Kind;
 import heeltap.document.ScatterChart.Point;
 import java.util.List;
 import org.apache.poi.xddf.usermodel.PresetLineDash;
-import org.apache.poi.xddf.usermodel.XDDFColor;
 import org.apache.poi.xddf.usermodel.XDDFLineProperties;
 import org.apache.poi.xddf.usermodel.XDDFNoFillProperties;
 import org.apache.poi.xddf.usermodel.XDDFPresetLineDash;
-import org.apache.poi.xddf.usermodel.XDDFSolidFillProperties;
 import org.apache.poi.xddf.usermodel.chart.AxisCrosses;
 import org.apache.poi.xddf.usermodel.chart.AxisPosition;
 import org.apache.poi.xddf.usermodel.chart.ChartTypes;
@@ -42,17 +40,15 @@ final class NativeScatter {
     private final double[] yRange;
 
     NativeScatter(WorkbookParts parts, XSSFSheet sheet, XSSFClientAnchor anchor, ScatterChart chart) {
-        this.drawing = sheet.createDrawingPatriarch().createChart(anchor);
+        this.drawing = NativeCharts.on(sheet, anchor, chart.title());
         this.xRange =
                 range(chart.points().stream().mapToDouble(p -> p.x().toDouble()).toArray(), chart.verticalCuts());
         this.yRange =
                 range(chart.points().stream().mapToDouble(p -> p.y().toDouble()).toArray(), chart.horizontalCuts());
-        drawing.setTitleText(chart.title());
-        drawing.setTitleOverlay(false);
         XDDFValueAxis x = axis(AxisPosition.BOTTOM, chart.xTitle(), xRange);
         XDDFValueAxis y = axis(AxisPosition.LEFT, chart.yTitle(), yRange);
-        x.setNumberFormat(parts.styles().pattern(chart.xFormat(), true, 4));
-        y.setNumberFormat(parts.styles().pattern(chart.yFormat(), true, 4));
+        x.setNumberFormat(NativeCharts.axisPattern(parts, chart.xFormat(), xRange[1] - xRange[0]));
+        y.setNumberFormat(NativeCharts.axisPattern(parts, chart.yFormat(), yRange[1] - yRange[0]));
         this.data = (XDDFScatterChartData) drawing.createData(ChartTypes.SCATTER, x, y);
         data.setVaryColors(false);
         data.setStyle(ScatterStyle.LINE_MARKER);
@@ -83,9 +79,7 @@ final class NativeScatter {
     void cut(String name, double[] x, double[] y, String xs, String ys) {
         XDDFScatterChartData.Series series = series(name, new Double[] {x[0], x[1]}, new Double[] {y[0], y[1]}, xs, ys);
         series.setMarkerStyle(MarkerStyle.NONE);
-        XDDFLineProperties line = new XDDFLineProperties(new XDDFSolidFillProperties(XDDFColor.from(
-                new byte[] {(byte) Look.ACCENT.getRed(), (byte) Look.ACCENT.getGreen(), (byte) Look.ACCENT.getBlue()
-                })));
+        XDDFLineProperties line = new XDDFLineProperties(NativeCharts.fill(Look.ACCENT));
         line.setWidth(1.25);
         line.setPresetDash(new XDDFPresetLineDash(PresetLineDash.DASH));
         series.setLineProperties(line);

@@ -28,6 +28,7 @@ final class ScatterDrawing {
     private static final double LEFT = 50;
     private static final double BOTTOM = 34;
     private static final float LEGEND_ROW = 12;
+    private static final Ink QUARTER = new Ink(Face.SERIF, 15, Look.FAINT);
 
     /** A name as set: its lines, one under the other. */
     private record Name(List<String> lines, double width, double height) {}
@@ -150,7 +151,7 @@ final class ScatterDrawing {
                         name.width(),
                         name.height()));
             }
-            places = LabelPlacement.place(data, marks);
+            places = LabelPlacement.place(data, marks, avoided());
             if (places.stream().allMatch(Optional::isPresent)) {
                 return;
             }
@@ -201,18 +202,42 @@ final class ScatterDrawing {
     }
 
     private void drawQuarters(Graphics2D graphics) {
-        if (chart.quarters().size() != 4
-                || chart.verticalCuts().isEmpty()
-                || chart.horizontalCuts().isEmpty()) {
-            return;
+        List<Rectangle2D> boxes = quarterBoxes();
+        for (int i = 0; i < boxes.size(); i++) {
+            Rectangle2D box = boxes.get(i);
+            text(
+                    graphics,
+                    QUARTER,
+                    box.getMinX(),
+                    box.getMinY() + 13,
+                    chart.quarters().get(i));
         }
-        Ink faint = new Ink(Face.SERIF, 15, Look.FAINT);
-        for (int i = 0; i < 4; i++) {
-            String word = chart.quarters().get(i);
-            double left = i % 2 == 0 ? data.getMinX() + 6 : data.getMaxX() - 6 - faint.width(faces, word);
-            double baseline = i < 2 ? data.getMinY() + 17 : data.getMaxY() - 7;
-            text(graphics, faint, left, baseline, word);
+    }
+
+    /** In the outer corners; none where the plot has no quarters. */
+    private List<Rectangle2D> quarterBoxes() {
+        List<Rectangle2D> boxes = new ArrayList<>();
+        boolean quartered = chart.quarters().size() == 4
+                && !chart.verticalCuts().isEmpty()
+                && !chart.horizontalCuts().isEmpty();
+        for (int i = 0; quartered && i < 4; i++) {
+            double wide = QUARTER.width(faces, chart.quarters().get(i));
+            double left = i % 2 == 0 ? data.getMinX() + 6 : data.getMaxX() - 6 - wide;
+            double top = i < 2 ? data.getMinY() + 4 : data.getMaxY() - 20;
+            boxes.add(new Rectangle2D.Double(left, top, wide, 16));
         }
+        return boxes;
+    }
+
+    private List<Rectangle2D> avoided() {
+        List<Rectangle2D> avoided = new ArrayList<>(quarterBoxes());
+        for (Cut cut : chart.verticalCuts()) {
+            avoided.add(new Rectangle2D.Double(x(cut.at().toDouble()) - 0.6, data.getMinY(), 1.2, data.getHeight()));
+        }
+        for (Cut cut : chart.horizontalCuts()) {
+            avoided.add(new Rectangle2D.Double(data.getMinX(), y(cut.at().toDouble()) - 0.6, data.getWidth(), 1.2));
+        }
+        return avoided;
     }
 
     private void drawCuts(Graphics2D graphics) {

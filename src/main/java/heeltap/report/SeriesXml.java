@@ -51,6 +51,13 @@ final class SeriesXml {
         append(series, range(points, names));
     }
 
+    /** The size of all text of a chart that has none of its own. */
+    static void textSize(XmlObject chartSpace) {
+        append(
+                chartSpace,
+                "<c:txPr><a:bodyPr/><a:p><a:pPr><a:defRPr sz=\"900\"/></a:pPr><a:endParaRPr/></a:p></c:txPr>");
+    }
+
     private static String label(int index, String text) {
         return "<c:dLbl><c:idx val=\"" + index + "\"/><c:tx><c:rich><a:bodyPr/><a:p><a:pPr>" + TEXT + "</a:pPr>"
                 + "<a:fld id=\"{00000000-0000-4000-8000-" + String.format(Locale.ROOT, "%012d", index)

@@ -127,6 +127,9 @@ final class SheetWriter {
             table(view.table());
         } else if (block instanceof ScatterChart || block instanceof BarChart) {
             int rows = block instanceof ScatterChart ? CHART_ROWS : 18;
+            if (next > 4) {
+                sheet.setRowBreak(next - 1);
+            }
             charts.add(new ChartPlace(sheet, block, next + 1, rows));
             next += rows + 2;
         }
@@ -207,7 +210,7 @@ final class SheetWriter {
             XSSFCell cell =
                     cell(next - 1, c, parts.styles().heading(column.format().isNumeric()));
             cell.setCellValue(column.heading());
-            lines = Math.max(lines, parts.lines(column.heading(), widths[c] - 2));
+            lines = Math.max(lines, parts.lines(column.heading(), widths[c] - 3));
             parts.note(cell, column.explanation());
         }
         row.setHeightInPoints(lines * 12.5f + 5);
@@ -229,7 +232,7 @@ final class SheetWriter {
             }
             value(cell, value);
             if (value instanceof CellValue.Text text) {
-                lines = Math.max(lines, parts.lines(text.text(), widths[c] - 1.5));
+                lines = Math.max(lines, parts.lines(text.text(), widths[c] - 2.5));
             }
         }
         sheetRow.setHeightInPoints(Math.min(400, lines * 13f + 2));
@@ -251,12 +254,12 @@ final class SheetWriter {
 
     private double width(Table table, int column) {
         Column head = table.columns().get(column);
-        double widest = Math.max(LEAST_WIDTH, parts.widestWord(head.heading()) + 3.5);
+        double widest = Math.max(LEAST_WIDTH, parts.widestWord(head.heading()) + 4.5);
         List<TableRow> rows = new ArrayList<>(table.rows());
         table.total().ifPresent(rows::add);
         for (TableRow row : rows) {
             String text = parts.printing().cell(row.cells().get(column), head.format());
-            widest = Math.max(widest, parts.characters(text) * (row.emphasis() == Emphasis.MARKED ? 1.08 : 1) + 2);
+            widest = Math.max(widest, parts.characters(text) * (row.emphasis() == Emphasis.MARKED ? 1.08 : 1) + 3);
         }
         return head.format().isNumeric() ? widest : Math.min(widest, WIDEST_TEXT);
     }

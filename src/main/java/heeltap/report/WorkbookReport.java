@@ -20,6 +20,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.IntStream;
 import org.apache.poi.ooxml.POIXMLProperties;
 import org.apache.poi.ss.usermodel.PaperSize;
 import org.apache.poi.ss.util.CellRangeAddress;
@@ -71,6 +72,8 @@ final class WorkbookReport {
                     .write(charts);
         }
         writers.values().forEach(writer -> writer.links().forEach(this::link));
+        writers.values().stream().limit(1).forEach(first -> first.contents(sheetNames()));
+        writers.values().forEach(SheetWriter::finish);
         nameColumns();
         for (int i = 0; i < workbook.getNumberOfSheets(); i++) {
             setUp(workbook.getSheetAt(i));
@@ -89,12 +92,13 @@ final class WorkbookReport {
             writer.backLink(document.sheets().get(0).name());
         }
         writer.blocks(sheet.blocks());
-        if (first) {
-            writer.contents(
-                    document.sheets().stream().skip(1).map(WorkbookSheet::name).toList());
-        }
-        writer.finish();
         writer.tables().forEach(place -> tables.putIfAbsent(place.table().name(), place));
+    }
+
+    private List<String> sheetNames() {
+        return IntStream.range(1, workbook.getNumberOfSheets())
+                .mapToObj(workbook::getSheetName)
+                .toList();
     }
 
     private String freeName(String wanted) {

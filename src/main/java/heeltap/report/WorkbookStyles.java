@@ -87,6 +87,7 @@ final class WorkbookStyles {
             style.setWrapText(true);
             style.setVerticalAlignment(VerticalAlignment.BOTTOM);
             style.setAlignment(numeric ? HorizontalAlignment.RIGHT : HorizontalAlignment.LEFT);
+            style.setIndention((short) (numeric ? 0 : 1));
             style.setBorderBottom(BorderStyle.MEDIUM);
             style.setBottomBorderColor(color(Look.ACCENT));
             fill(style, Look.TINT);
@@ -113,6 +114,7 @@ final class WorkbookStyles {
             style.setVerticalAlignment(VerticalAlignment.TOP);
             style.setAlignment(numeric ? HorizontalAlignment.RIGHT : HorizontalAlignment.LEFT);
             style.setWrapText(!numeric);
+            style.setIndention((short) (numeric ? 0 : 1));
             style.setQuotePrefixed(quoted);
             if (!pattern.isEmpty()) {
                 style.setDataFormat(workbook.createDataFormat().getFormat(pattern));

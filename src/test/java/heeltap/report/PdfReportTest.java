@@ -85,7 +85,7 @@ class PdfReportTest {
         for (String drink : SampleDocument.DRINKS) {
             assertThat(all).contains(drink.replace(" ", ""));
         }
-        assertThat(all).contains("Inventedproduct149", "Nothingtoshow.", "netsales,EUR", "\u2212612.40");
+        assertThat(all).contains("Inventedproduct149", "Nothingtoshow.", "effectonmargin,EUR", "\u2212612.40");
     }
 
     @Test
