@@ -35,7 +35,8 @@ record BarFolder(Path root, String name, List<Path> bookFiles, Map<YearMonth, Pa
     /** Looks around; nothing is opened yet. A fatal problem comes with a folder that cannot be used. */
     static WithProblems<Optional<BarFolder>> find(Path folder) {
         Path root = folder.toAbsolutePath().normalize();
-        String name = Optional.ofNullable(root.getFileName()).map(Path::toString).orElse("");
+        String name =
+                Optional.ofNullable(root.getFileName()).map(Path::toString).orElse("");
         if (!Files.isDirectory(root)) {
             return new WithProblems<>(
                     Optional.empty(),
@@ -61,17 +62,20 @@ record BarFolder(Path root, String name, List<Path> bookFiles, Map<YearMonth, Pa
         Path bookFolder = root.resolve("book");
         if (Files.isDirectory(bookFolder)) {
             if (!bookFiles.isEmpty()) {
-                problems.add(BookProblems.secondBook("book", bookFiles.get(0).getFileName().toString()));
+                problems.add(BookProblems.secondBook(
+                        "book", bookFiles.get(0).getFileName().toString()));
             }
-            bookFiles.addAll(list(bookFolder).stream().filter(Files::isRegularFile).toList());
+            bookFiles.addAll(
+                    list(bookFolder).stream().filter(Files::isRegularFile).toList());
         }
         if (bookFiles.isEmpty()) {
-            problems.add(Problem.fatal(
-                    ProblemKind.SHEET_MISSING,
-                    Place.of("book.xlsx"),
-                    "",
-                    "The bar folder has no book.",
-                    "Put book.xlsx or a folder book with drinks.csv, specs.csv … there; \"heeltap start\" makes an empty one."));
+            problems.add(
+                    Problem.fatal(
+                            ProblemKind.SHEET_MISSING,
+                            Place.of("book.xlsx"),
+                            "",
+                            "The bar folder has no book.",
+                            "Put book.xlsx or a folder book with drinks.csv, specs.csv … there; \"heeltap start\" makes an empty one."));
         }
         return new WithProblems<>(Optional.of(new BarFolder(root, name, bookFiles, months)), problems);
     }
@@ -119,9 +123,7 @@ record BarFolder(Path root, String name, List<Path> bookFiles, Map<YearMonth, Pa
         }
         WithProblems<List<Sheet>> opened = SheetFiles.open(root, file);
         boolean unreadable = opened.value().isEmpty();
-        return unreadable
-                ? MonthFile.unreadable(path, opened.problems())
-                : MonthFile.of(path, opened.value());
+        return unreadable ? MonthFile.unreadable(path, opened.problems()) : MonthFile.of(path, opened.value());
     }
 
     private String relative(Path file) {
@@ -158,7 +160,8 @@ record BarFolder(Path root, String name, List<Path> bookFiles, Map<YearMonth, Pa
         try (Stream<Path> entries = Files.list(folder)) {
             return entries.filter(entry -> !entry.getFileName().toString().startsWith("."))
                     .filter(entry -> !entry.getFileName().toString().startsWith("~$"))
-                    .sorted(java.util.Comparator.comparing(entry -> entry.getFileName().toString()))
+                    .sorted(java.util.Comparator.comparing(
+                            entry -> entry.getFileName().toString()))
                     .toList();
         } catch (IOException e) {
             throw new UncheckedIOException(e);

@@ -43,8 +43,7 @@ final class CheckCommand implements Callable<Integer> {
     @Override
     public Integer call() {
         try (Progress progress = new Progress(console, quiet)) {
-            WithProblems<Optional<Reviews.Input>> input =
-                    BarReading.read(folder, Optional.ofNullable(month), progress);
+            WithProblems<Optional<Reviews.Input>> input = BarReading.read(folder, Optional.ofNullable(month), progress);
             if (input.value().isEmpty()) {
                 Notices.print(input.problems(), console, quiet);
                 return ExitCode.INPUT;

@@ -54,8 +54,7 @@ final class ReviewCommand implements Callable<Integer> {
     @Override
     public Integer call() {
         try (Progress progress = new Progress(console, quiet)) {
-            WithProblems<Optional<Reviews.Input>> input =
-                    BarReading.read(folder, Optional.ofNullable(month), progress);
+            WithProblems<Optional<Reviews.Input>> input = BarReading.read(folder, Optional.ofNullable(month), progress);
             if (input.value().isEmpty()) {
                 Notices.print(input.problems(), console, quiet);
                 return ExitCode.INPUT;
@@ -65,7 +64,8 @@ final class ReviewCommand implements Callable<Integer> {
             Path target = target();
             ReportFiles.Written written;
             try {
-                written = ReportFiles.write(review.document(), stamp(review.document().month()), target);
+                written = ReportFiles.write(
+                        review.document(), stamp(review.document().month()), target);
             } catch (IOException e) {
                 console.err().println("stop: the reports could not be written to " + target + ": " + e.getMessage());
                 return ExitCode.WRITE;

@@ -50,9 +50,12 @@ final class StartCommand implements Callable<Integer> {
             return ExitCode.WRITE;
         }
         console.out().println("A blank bar folder is in " + target);
-        console.out().println("  1. Fill in book/settings.csv: at least currency, and whether menu prices include tax.");
+        console.out()
+                .println("  1. Fill in book/settings.csv: at least currency, and whether menu prices include tax.");
         console.out().println("  2. List ingredients, preparations, drinks and their specs in book/.");
-        console.out().println("  3. Rename the folder month to the month, such as 2026-10, and put the till's export and the");
+        console.out()
+                .println(
+                        "  3. Rename the folder month to the month, such as 2026-10, and put the till's export and the");
         console.out().println("     suppliers' invoices into it.");
         console.out().println("  HEADINGS.md explains every heading.");
         return ExitCode.DONE;

@@ -129,7 +129,8 @@ final class Plots {
 
     private static <E extends Enum<E>> Kind kind(Optional<E> value, Words words) {
         return value.map(word -> new Kind(
-                        MARKS.indexOf(word) % 4, words.say("class." + word.name().toLowerCase(Locale.ROOT))))
+                        MARKS.indexOf(word) % 4,
+                        words.say("class." + word.name().toLowerCase(Locale.ROOT))))
                 .orElseGet(() -> new Kind(7, words.say("class.none")));
     }
 
