@@ -1,5 +1,6 @@
 package heeltap.load;
 
+import heeltap.record.SaleKind;
 import heeltap.source.Cell;
 import heeltap.source.Place;
 import heeltap.source.ProblemKind;
@@ -87,13 +88,18 @@ final class Evidence {
         List<DateEvidence.Decision> orders = dates.decide(set, DateOrder.of(context.language()));
         tellDates(orders, log);
         @Nullable Decimals[] decimals = decimals(log);
+        boolean hasKinds = layout.has(Field.KIND) && isKinds(log);
+        boolean hasMarks = layout.has(Field.VOID) && isVoids(log);
+        boolean mayVoid =
+                hasKinds && (kinds.size() >= MOST_WORDS || kinds.stream().anyMatch(Evidence::isVoid));
         return new Reading(
                 decimals,
                 orders,
                 dates.hasClock(),
                 layout.has(Field.TIME) && isTimes(log),
-                layout.has(Field.KIND) && isKinds(log),
-                layout.has(Field.VOID) && isVoids(log),
+                hasKinds,
+                hasMarks,
+                mayVoid || hasMarks,
                 dates.words(orders),
                 decimalsWord(decimals));
     }
@@ -206,6 +212,10 @@ final class Evidence {
             unused(Field.KIND, "None of its words is a kind of sale.", log);
         }
         return known;
+    }
+
+    private static boolean isVoid(String word) {
+        return SaleKinds.find(word) == SaleKind.VOID;
     }
 
     private boolean isVoids(ProblemLog log) {

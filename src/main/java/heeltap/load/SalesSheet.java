@@ -78,7 +78,7 @@ final class SalesSheet {
         earlier = earlierRows;
         tracked = earlierRows != null;
         allRepeated = repeatsAll;
-        if (reading.hasKinds() || reading.hasVoidMarks()) {
+        if (reading.hasVoids()) {
             findVoids();
         }
         sheet.read(row -> {
