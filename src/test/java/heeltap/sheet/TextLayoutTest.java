@@ -58,7 +58,8 @@ class TextLayoutTest {
 
     @Test
     void barsInTheHeadingOfACommaFile() {
-        assertThat(open("Group|Item,Qty,Net\nLong|Mule,3,2.00\nSour|Fizz,1,3.00\n").delimiter())
+        assertThat(open("Group|Item,Qty,Net\nLong|Mule,3,2.00\nSour|Fizz,1,3.00\n")
+                        .delimiter())
                 .isEqualTo("comma");
         assertThat(open("Long, sweet|Mule|3\nSour, dry|Fizz|1\n").delimiter()).isEqualTo("bar");
     }

@@ -113,7 +113,8 @@ class XlsxTest {
 
     @Test
     void aReferenceThatLeadsNowhereIsAnErrorNotAnotherText() {
-        assertThat(sheet("<row r='1'><c r='A1' t='s'><v>9</v></c><c r='B1' t='s'><v>x</v></c></row>").lines())
+        assertThat(sheet("<row r='1'><c r='A1' t='s'><v>9</v></c><c r='B1' t='s'><v>x</v></c></row>")
+                        .lines())
                 .containsExactly("1|#REF!|#REF!");
     }
 
