@@ -44,7 +44,8 @@ public final class Folding {
             folded.appendCodePoint(c);
             broken = false;
         }
-        return folded.isEmpty() ? name.strip() : folded.toString();
+        // marks that come to stand side by side when something between them goes take their usual order
+        return folded.isEmpty() ? name.strip() : Normalizer.normalize(folded, Normalizer.Form.NFKD);
     }
 
     /** The words of a name, each folded, with one space between them: for judging likeness. */

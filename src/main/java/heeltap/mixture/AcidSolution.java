@@ -3,14 +3,14 @@ package heeltap.mixture;
 /** Fruit acids in water at 20 °C. */
 final class AcidSolution {
     /** Source: CRC Handbook, density of aqueous citric acid, 1 to 30 % by mass. */
-    static final ApparentVolume CITRIC = ApparentVolume.ofDensities(
+    static final ApparentVolume CITRIC = new ApparentVolume(
             0.9982, new double[][] {{1, 1.0022}, {5, 1.0189}, {10, 1.0402}, {20, 1.0858}, {30, 1.1346}});
 
     /**
      * Source: a producer's data sheet after Lange and Sinks (1930), 5 to 40 % by mass, as specific gravity 20/4; water at 4
      * °C is 0.99997 g/ml.
      */
-    static final ApparentVolume MALIC = ApparentVolume.ofDensities(0.99823 / 0.99997, new double[][] {
+    static final ApparentVolume MALIC = new ApparentVolume(0.99823 / 0.99997, new double[][] {
         {5, 1.019}, {10, 1.039}, {15, 1.060}, {20, 1.080}, {25, 1.100}, {30, 1.123}, {35, 1.146}, {40, 1.169}
     });
 

@@ -6,7 +6,7 @@ import org.jspecify.annotations.Nullable;
  * How a drink is chilled with ice. Amounts are per g of drink, so that two drinks shaken in two tins come out as one.
  *
  * @param startC temperature of the drink before, °C
- * @param finalC temperature of drink, melted and remaining ice after, °C
+ * @param finalC wished temperature of drink, melted and remaining ice after, °C
  * @param icePerGram g of ice (with the water that clings to it) to one g of drink
  * @param iceC temperature of the ice, °C, not above 0
  * @param wetness mass fraction of the ice that is water clinging to it, 0 to 1; only ice at 0 °C is wet
@@ -21,7 +21,8 @@ public record IceConditions(
         double wetness,
         double heatGain,
         @Nullable Double specificHeat) {
-    /** Common practice, no source: drink at 20 °C, shaken with one and a half times its weight of ice to -4 °C. */
+    /** Common practice, no source: drink at 20 °C, shaken with one and a half times its weight of ice to -4 °C, or as cold
+     * as it gets. */
     public static final IceConditions SHAKEN = of(20, -4, 1.5);
 
     /** Common practice, no source: as shaken, but stirred to -2 °C. */
@@ -35,6 +36,7 @@ public record IceConditions(
 
     public IceConditions {
         require(startC >= finalC, "a drink is not warmed by ice");
+        require(finalC >= -40, "no ice for drinks is colder than -40 °C");
         require(icePerGram >= 0 && heatGain >= 0, "ice and heat gained are not below 0");
         require(iceC <= 0, "ice is not above 0 °C");
         require(wetness >= 0 && wetness <= 1, "wetness is a share from 0 to 1");

@@ -5,7 +5,7 @@ package heeltap.mixture;
  * mass; its rows 1, 5, 10 and 20 % agree with the CRC Handbook.
  */
 final class SaltSolution {
-    static final ApparentVolume VOLUME = ApparentVolume.ofDensities(0.9982, new double[][] {
+    static final ApparentVolume VOLUME = new ApparentVolume(0.9982, new double[][] {
         {1, 1.0053},
         {2, 1.0122},
         {4, 1.0268},

@@ -1,7 +1,5 @@
 package heeltap.mixture;
 
-import org.apache.commons.math3.analysis.interpolation.LinearInterpolator;
-
 /**
  * Specific heat of a drink: that of its ethanol-water from Perry's Chemical Engineers' Handbook, table 2-205, straight
  * between its rows, with 1.4 J/(g K) for each g dissolved (sucrose in solution, from memory of the sugar industry's
@@ -37,12 +35,8 @@ final class SpecificHeat {
     static double ofEthanolWater(double massFraction, double celsius) {
         double[] atFraction = new double[CELSIUS.length];
         for (int i = 0; i < CELSIUS.length; i++) {
-            atFraction[i] = CALORIE * between(ETHANOL, CALORIES[i], massFraction);
+            atFraction[i] = CALORIE * Interpolation.between(ETHANOL, CALORIES[i], massFraction);
         }
-        return between(CELSIUS, atFraction, celsius);
-    }
-
-    private static double between(double[] x, double[] y, double at) {
-        return new LinearInterpolator().interpolate(x, y).value(Math.max(x[0], Math.min(x[x.length - 1], at)));
+        return Interpolation.between(CELSIUS, atFraction, celsius);
     }
 }

@@ -14,6 +14,7 @@ import java.util.SortedMap;
  * @param netSales money without tax, refunds taken off
  * @param soldByDay units paid for by business day; empty where the sales carry no dates
  * @param pouredByDay units that used stock by business day: sold, refunded and given; undated ones on the last day
+ * @param givenByDay the part of them that was given away
  * @param pricedByMenu whether some of the money is the menu price, since the file has none
  */
 record DrinkSales(
@@ -23,4 +24,11 @@ record DrinkSales(
         Money netSales,
         SortedMap<LocalDate, Exact> soldByDay,
         SortedMap<LocalDate, Exact> pouredByDay,
-        boolean pricedByMenu) {}
+        SortedMap<LocalDate, Exact> givenByDay,
+        boolean pricedByMenu) {
+    /** Whether every unit sold has a day. */
+    boolean isDated() {
+        Exact dated = soldByDay.values().stream().reduce(Exact.ZERO, Exact::plus);
+        return dated.equals(sold);
+    }
+}

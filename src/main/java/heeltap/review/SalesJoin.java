@@ -63,6 +63,7 @@ final class SalesJoin {
             case COMPLIMENTARY -> {
                 sum.complimentary = sum.complimentary.plus(units);
                 sum.poured(units, day);
+                sum.givenByDay.merge(day, units, Exact::plus);
             }
             case VOID -> {
                 // never happened: in neither sales nor use
@@ -101,6 +102,7 @@ final class SalesJoin {
         private Money net = Money.ZERO;
         private final TreeMap<LocalDate, Exact> soldByDay = new TreeMap<>();
         private final TreeMap<LocalDate, Exact> pouredByDay = new TreeMap<>();
+        private final TreeMap<LocalDate, Exact> givenByDay = new TreeMap<>();
         private boolean pricedByMenu;
 
         Sums(Drink drink) {
@@ -119,7 +121,8 @@ final class SalesJoin {
         }
 
         DrinkSales done() {
-            return new DrinkSales(drink.name(), sold, complimentary, net, soldByDay, pouredByDay, pricedByMenu);
+            return new DrinkSales(
+                    drink.name(), sold, complimentary, net, soldByDay, pouredByDay, givenByDay, pricedByMenu);
         }
     }
 }

@@ -113,7 +113,8 @@ final class Shapes {
             "previous_unit_cost:FINE_MONEY",
             "change_percent:PERCENT",
             "use:AMOUNT",
-            "margin_effect:MONEY");
+            "margin_effect:MONEY",
+            "contents_from");
     static final TableShape PREPARATIONS = TableShape.of(
             "preparations",
             "preparation",
@@ -207,7 +208,8 @@ final class Shapes {
             "base_quantity:AMOUNT",
             "goods:MONEY",
             "unit_cost:FINE_MONEY");
-    static final TableShape CHANGES = TableShape.of("changes", "measure", "from", "to", "effect", "amount:MONEY");
+    static final TableShape CHANGES = TableShape.of(
+            "changes", "measure", "from", "to", "effect", "amount:MONEY", "largest", "largest_amount:MONEY");
     static final TableShape JOURNAL = TableShape.of("journal", "account", "debit:MONEY", "credit:MONEY", "memo");
     static final TableShape SET_ASIDE = TableShape.of(
             "set_aside", "file", "sheet", "row:COUNT", "reason", "text", "quantity:COUNT", "money:MONEY", "nearest");

@@ -4,6 +4,7 @@ import heeltap.quantity.Exact;
 import heeltap.quantity.Money;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 /**
  * What is known of one ingredient's month, all quantities in its base measure as bought.
@@ -32,5 +33,12 @@ public record Movement(
     /** Whether it was counted at both ends, so that actual use is known. */
     public boolean isCounted() {
         return opening.isPresent() && closing.isPresent();
+    }
+
+    /** Whether anything says what it is worth. */
+    boolean isPriced() {
+        return fallbackUnit.isPresent()
+                || Stream.concat(openingLayers.stream(), purchases.stream())
+                        .anyMatch(layer -> !layer.value().isZero());
     }
 }

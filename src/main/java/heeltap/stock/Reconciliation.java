@@ -16,11 +16,13 @@ import java.util.Optional;
  *
  * @param purchases quantity bought, returns taken off
  * @param unexplainedPercent of theoretical use; empty where that is zero
- * @param unitValue cost of goods over actual use; where nothing was used or counted, the value of one unit in stock
+ * @param unitValue cost of goods over actual use; where nothing was used, the value of one unit in stock; empty where it
+ *     was not counted
  * @param withinTolerance |unexplained percent| at most the tolerance; where theoretical use is zero, whether nothing is
  *     unexplained
  * @param daysOnHand closing over actual use a day; empty where nothing was used
- * @param valuation the money; empty where not counted
+ * @param valuation the money; empty where it was not counted, or nothing
+ *     prices it
  */
 public record Reconciliation(
         Movement movement,
@@ -57,7 +59,7 @@ public record Reconciliation(
                     Optional.empty(),
                     Optional.empty(),
                     Optional.empty(),
-                    unit,
+                    Optional.empty(),
                     Optional.empty(),
                     unit.map(value -> value.times(movement.theoreticalUse())),
                     unit.map(value -> value.times(movement.recordedLosses())),
@@ -68,13 +70,16 @@ public record Reconciliation(
         }
         Exact opening = movement.opening().orElseThrow();
         Exact closing = movement.closing().orElseThrow();
-        Valuation valuation = Valuation.of(
-                rule,
-                openingLayers(movement),
-                movement.purchases(),
-                movement.transfers(),
-                closing,
-                movement.fallbackUnit());
+        // What nothing prices has quantities and no money.
+        Optional<Valuation> valuation = movement.isPriced()
+                ? Optional.of(Valuation.of(
+                        rule,
+                        openingLayers(movement),
+                        movement.purchases(),
+                        movement.transfers(),
+                        closing,
+                        movement.fallbackUnit()))
+                : Optional.empty();
         Exact actualUse = opening.plus(purchases).plus(movement.transfers()).minus(closing);
         Exact theoretical = movement.theoreticalUse();
         Exact unexplained = actualUse.minus(theoretical).minus(movement.recordedLosses());
@@ -83,7 +88,7 @@ public record Reconciliation(
                 : Optional.of(unexplained.times(Exact.HUNDRED).dividedBy(theoretical));
         Optional<Money> unit = actualUse.isZero()
                 ? unitInStock(movement)
-                : Optional.of(valuation.costOfGoods().dividedBy(actualUse));
+                : valuation.map(value -> value.costOfGoods().dividedBy(actualUse));
         return new Reconciliation(
                 movement,
                 purchases,
@@ -92,7 +97,7 @@ public record Reconciliation(
                 Optional.of(unexplained),
                 percent,
                 unit,
-                Optional.of(valuation.costOfGoods()),
+                valuation.map(Valuation::costOfGoods),
                 unit.map(value -> value.times(theoretical)),
                 unit.map(value -> value.times(movement.recordedLosses())),
                 unit.map(value -> value.times(unexplained)),
@@ -101,7 +106,7 @@ public record Reconciliation(
                 actualUse.isPositive()
                         ? Optional.of(closing.times(Exact.of(days)).dividedBy(actualUse))
                         : Optional.empty(),
-                Optional.of(valuation));
+                valuation);
     }
 
     /** The counted opening at its layers' value, else at the fallback price. */

@@ -51,6 +51,11 @@ class AnalysisTest {
                 Samples.analysis("0.8454", null, "99.8", null, null, null, null).ofGram();
         assertThat(sugar.volumeMl()).isLessThan(0.65);
         assertThat(sugar.estimated()).isFalse();
+        assertThat(Samples.SUGAR.estimated()).isFalse();
+        Analysis strongSyrup = Samples.analysis(null, null, "85", null, null, null, null);
+        assertThat(strongSyrup.ofGram().estimated())
+                .as("its volume is beyond the table")
+                .isTrue();
     }
 
     @Test

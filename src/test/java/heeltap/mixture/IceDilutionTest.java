@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
 import static org.assertj.core.api.Assertions.within;
 
+import java.util.List;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -14,6 +15,7 @@ class IceDilutionTest {
     private static final double SPIRIT_G = 56.07;
 
     private static final double HALF_OUNCE_G = 14.1748;
+    private static final Contents SPIRIT = Samples.SPIRIT_ML.times(SPIRIT_G / Samples.SPIRIT_ML.massG());
 
     /** Published: 4.7 kJ to melt half an ounce of ice. */
     @Test
@@ -26,22 +28,48 @@ class IceDilutionTest {
     void publishedEndTemperatures() {
         double handbook = SpecificHeat.of(Samples.SPIRIT_ML, 10);
         assertThat(handbook).isBetween(4.05, 4.15);
-        assertThat(fahrenheit(IceDilution.endTemperature(SPIRIT_G, handbook, 20, HALF_OUNCE_G, false)))
-                .isCloseTo(61, within(0.5));
-        assertThat(fahrenheit(IceDilution.endTemperature(SPIRIT_G, handbook, 20, HALF_OUNCE_G, true)))
-                .isCloseTo(30, within(1.5));
-        assertThat(fahrenheit(IceDilution.endTemperature(SPIRIT_G, 3.9, 20, HALF_OUNCE_G, true)))
+        assertThat(endFahrenheit(handbook, 1)).isCloseTo(61, within(0.5));
+        assertThat(endFahrenheit(handbook, 0)).isCloseTo(30, within(1.5));
+        assertThat(endFahrenheit(3.9, 0))
                 .as("with the specific heat fitted to it")
                 .isCloseTo(30, within(0.5));
+    }
+
+    /** Where half an ounce, so much of it water already, leaves the spirit: all of it melts, wished colder than that. */
+    private static double endFahrenheit(double specificHeat, double wetness) {
+        IceConditions conditions = new IceConditions(20, -20, HALF_OUNCE_G / SPIRIT_G, 0, wetness, 0, specificHeat);
+        IceDilution.Balance balance = IceDilution.balance(SPIRIT, conditions);
+        assertThat(balance.enoughIce()).isFalse();
+        assertThat(balance.waterG()).isCloseTo(HALF_OUNCE_G, within(1e-9));
+        return 32 + 1.8 * balance.endC();
     }
 
     /** The balance turned round: to end where melting half an ounce ends, half an ounce melts. */
     @Test
     void waterAndEndTemperatureAreInverse() {
-        double end = IceDilution.endTemperature(SPIRIT_G, 3.9, 20, HALF_OUNCE_G, true);
+        double end = (endFahrenheit(3.9, 0) - 32) / 1.8;
         IceConditions justEnough = new IceConditions(20, end, HALF_OUNCE_G / SPIRIT_G * (1 + 1e-12), 0, 0, 0, 3.9);
-        Contents spirit = Samples.SPIRIT_ML.times(SPIRIT_G / Samples.SPIRIT_ML.massG());
-        assertThat(IceDilution.water(spirit, justEnough)).isCloseTo(HALF_OUNCE_G, within(1e-6));
+        IceDilution.Balance balance = IceDilution.balance(SPIRIT, justEnough);
+        assertThat(balance.waterG()).isCloseTo(HALF_OUNCE_G, within(1e-6));
+        assertThat(balance.endC()).isEqualTo(end);
+    }
+
+    /** Beside ice a drink gets no colder than it freezes: 0 °C for juice, -4 °C for 10 % vol (engineeringtoolbox.com). */
+    @Test
+    void noColderThanItFreezes() {
+        IceDilution.Balance juice = IceDilution.balance(Samples.LIME_ML.times(100), IceConditions.SHAKEN);
+        assertThat(juice.endC()).isCloseTo(0, within(1e-9));
+        IceConditions colder = IceConditions.of(20, -10, 3);
+        Contents wine = Samples.analysis(null, "14", null, null, null, null, null)
+                .ofMl()
+                .times(100);
+        IceDilution.Balance balance = IceDilution.balance(wine, colder);
+        Contents diluted = Mixtures.mix(List.of(wine, Contents.water(balance.waterG())));
+        assertThat(diluted.abvPercent()).isBetween(9.0, 11.0);
+        assertThat(balance.endC()).isCloseTo(FreezingPoint.of(diluted.abvPercent()), within(1e-9));
+        assertThat(FreezingPoint.of(10)).isEqualTo(-4);
+        assertThat(FreezingPoint.of(35)).isEqualTo(-19);
+        assertThat(FreezingPoint.of(90)).isEqualTo(-37);
     }
 
     /** Derived independently from the same balance (reference recalculation, no published values). */
@@ -56,7 +84,7 @@ class IceDilutionTest {
     })
     void hundredGramsOnHundredAndFiftyOfIce(
             double specificHeat, double start, double end, double ice, double heat, double melted) {
-        Contents drink = Contents.water(100);
+        Contents drink = SPIRIT.times(100 / SPIRIT.massG());
         IceConditions conditions = new IceConditions(start, end, 1.5, ice, 0, heat / 100, specificHeat);
         assertThat(IceDilution.water(drink, conditions)).isCloseTo(melted, within(0.005));
         assertThat(IceDilution.water(drink.times(2), conditions)).isCloseTo(2 * melted, within(0.01));
@@ -68,6 +96,10 @@ class IceDilutionTest {
         Contents drink = Contents.water(100);
         IceConditions wet = new IceConditions(20, 0, 1.5, 0, 0.1, 0, 4.2);
         assertThat(IceDilution.water(drink, wet)).isCloseTo(15 + 25.18, within(0.005));
+        // to -4 °C by hand: (100 × 4.2 × 24 + 135 × 2.1 × 4 + 15 × 4.2 × 4) ÷ (333.55 - 2.1 × 4) = 35.26
+        IceConditions colder = new IceConditions(20, -4, 1.5, 0, 0.1, 0, 4.2);
+        Contents spirit = SPIRIT.times(100 / SPIRIT.massG());
+        assertThat(IceDilution.water(spirit, colder)).isCloseTo(15 + 35.26, within(0.005));
     }
 
     @Test
@@ -76,6 +108,8 @@ class IceDilutionTest {
         IceDilution.Balance balance = IceDilution.balance(drink, IceConditions.of(20, 0, 0.1));
         assertThat(balance.enoughIce()).isFalse();
         assertThat(balance.waterG()).isEqualTo(10);
+        // (100 × 4.2 × 20 - 10 × 333.55) ÷ (110 × 4.2), with the specific heat of water at 10 °C
+        assertThat(balance.endC()).isCloseTo(10.96, within(0.05));
         assertThat(IceDilution.balance(drink, IceConditions.SHAKEN).enoughIce()).isTrue();
         IceConditions frozen = new IceConditions(0, 0, 1, -18, 0, 0, null);
         assertThat(IceDilution.water(drink, frozen)).as("no ice melts").isZero();
@@ -122,9 +156,5 @@ class IceDilutionTest {
 
     private static double percent(Contents drink, IceConditions conditions) {
         return 100 * IceDilution.water(drink, conditions) / drink.volumeMl();
-    }
-
-    private static double fahrenheit(double celsius) {
-        return 32 + 1.8 * celsius;
     }
 }

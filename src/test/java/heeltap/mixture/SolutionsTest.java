@@ -73,6 +73,16 @@ class SolutionsTest {
         assertThat(solution.estimated()).isFalse();
     }
 
+    /** Other acid counts as citric acid, in volume as in acidity; CRC Handbook: 20 % citric acid 1.0858 g/ml. */
+    @Test
+    void otherAcidCountsAsCitric() {
+        Contents acid = new Contents(1, 0.6, 0, 0, 0, 0, 0, 1, 0, false);
+        Contents other = acid.withVolume(VolumeModel.volume(acid), 0, false);
+        Contents solution = Mixtures.mix(List.of(other.times(10), Samples.CITRIC.times(10), Contents.water(80)));
+        assertThat(solution.density()).isCloseTo(1.0858, within(0.00005));
+        assertThat(solution.acidityAsCitricG()).isCloseTo(20, within(1e-12));
+    }
+
     /** 1 kg of sugar and 1 kg of water: 1626 ml of 50 °Bx (derived from the ICUMSA polynomial). */
     @Test
     void syrupByMass() {

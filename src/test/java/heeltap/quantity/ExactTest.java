@@ -22,6 +22,15 @@ class ExactTest {
                 .isEqualTo(Exact.of("0.7").dividedBy(Exact.of(10)));
     }
 
+    /** Two negative ones are where version 1.2 of the fraction library errs. */
+    @Property
+    void orderIsThatOfDecimals(
+            @ForAll @BigRange(min = "-50", max = "50") BigDecimal a,
+            @ForAll @BigRange(min = "-50", max = "50") BigDecimal b) {
+        assertThat(Integer.signum(Exact.of(a).compareTo(Exact.of(b)))).isEqualTo(Integer.signum(a.compareTo(b)));
+        assertThat(Exact.of(a).negated().isLessThan(Exact.of(b).negated())).isEqualTo(a.compareTo(b) > 0);
+    }
+
     @ParameterizedTest
     @CsvSource({
         "1,3,10,0.3333333333",
