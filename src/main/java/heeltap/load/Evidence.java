@@ -1,10 +1,12 @@
 package heeltap.load;
 
+import heeltap.record.SaleKind;
 import heeltap.source.Cell;
 import heeltap.source.Place;
 import heeltap.source.ProblemKind;
 import heeltap.source.Sheet;
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
 import java.util.TreeSet;
@@ -20,6 +22,8 @@ final class Evidence {
     private final DateEvidence dates;
     private final Set<String> kinds = new TreeSet<>();
     private final Set<String> voids = new TreeSet<>();
+    private final Set<String> items = new HashSet<>();
+    private boolean discountRows;
     private long times;
     private long noTimes;
 
@@ -68,12 +72,18 @@ final class Evidence {
                     times++;
                 }
             }
+            case ITEM -> seeItem(cell.text());
             case KIND -> see(kinds, cell);
             case VOID -> see(voids, cell);
             default -> {
                 // names and codes are read as they are
             }
         }
+    }
+
+    private void seeItem(String item) {
+        boolean fresh = items.size() >= MOST_WORDS ? !items.contains(item) : items.add(item);
+        discountRows |= fresh && RowWords.is("ticket discount", item);
     }
 
     private static void see(Set<String> words, Cell cell) {
@@ -87,13 +97,19 @@ final class Evidence {
         List<DateEvidence.Decision> orders = dates.decide(set, DateOrder.of(context.language()));
         tellDates(orders, log);
         @Nullable Decimals[] decimals = decimals(log);
+        boolean hasKinds = layout.has(Field.KIND) && isKinds(log);
+        boolean hasMarks = layout.has(Field.VOID) && isVoids(log);
+        boolean mayVoid =
+                hasKinds && (kinds.size() >= MOST_WORDS || kinds.stream().anyMatch(Evidence::isVoid));
         return new Reading(
                 decimals,
                 orders,
                 dates.hasClock(),
                 layout.has(Field.TIME) && isTimes(log),
-                layout.has(Field.KIND) && isKinds(log),
-                layout.has(Field.VOID) && isVoids(log),
+                hasKinds,
+                hasMarks,
+                mayVoid || hasMarks,
+                discountRows && layout.has(Field.TICKET),
                 dates.words(orders),
                 decimalsWord(decimals));
     }
@@ -206,6 +222,10 @@ final class Evidence {
             unused(Field.KIND, "None of its words is a kind of sale.", log);
         }
         return known;
+    }
+
+    private static boolean isVoid(String word) {
+        return SaleKinds.find(word) == SaleKind.VOID;
     }
 
     private boolean isVoids(ProblemLog log) {

@@ -6,7 +6,6 @@ import heeltap.quantity.Money;
 import heeltap.quantity.Pack;
 import heeltap.record.Invoice;
 import heeltap.record.InvoiceLine;
-import heeltap.record.Setting;
 import heeltap.source.Place;
 import java.math.BigDecimal;
 import java.time.LocalDate;
@@ -215,7 +214,7 @@ final class InvoiceMaker {
                 key.number(),
                 date(),
                 credit,
-                context.settings().get(Setting.INVOICE_PRICES_INCLUDE_TAX),
+                rows.get(0).part().isWithTax(),
                 lines,
                 money(discount, credit),
                 money(delivery, turned),

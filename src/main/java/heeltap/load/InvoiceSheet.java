@@ -17,6 +17,7 @@ import org.jspecify.annotations.Nullable;
 final class InvoiceSheet {
     private final Sheet sheet;
     private final Layout layout;
+    private final boolean withTax;
     private final Reading reading;
     private final MonthContext context;
     private final RowsOut out;
@@ -39,8 +40,10 @@ final class InvoiceSheet {
      */
     record InvoiceKey(String supplier, String number, String block) {}
 
-    InvoiceSheet(Sheet sheet, Layout layout, MonthContext context, RowsOut out) {
+    /** @param withTax whether its prices include tax */
+    InvoiceSheet(Sheet sheet, Layout layout, boolean withTax, MonthContext context, RowsOut out) {
         this.sheet = sheet;
+        this.withTax = withTax;
         this.layout = layout;
         this.context = context;
         this.out = out;
@@ -50,6 +53,10 @@ final class InvoiceSheet {
 
     Tally tally() {
         return tally;
+    }
+
+    boolean isWithTax() {
+        return withTax;
     }
 
     Layout layout() {

@@ -1,13 +1,16 @@
 package heeltap.load;
 
+import heeltap.record.SaleKind;
 import heeltap.source.Cell;
 import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.time.LocalDateTime;
 import java.time.LocalTime;
 import java.util.EnumMap;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 
 /** How the cells of one sheet are read, decided once from all of its rows. */
@@ -18,6 +21,9 @@ final class Reading {
     private final boolean timeColumn;
     private final boolean kindColumn;
     private final boolean voidColumn;
+    private final boolean voids;
+    private final boolean discountRows;
+    private final Map<String, Optional<SaleKind>> kinds = new HashMap<>();
     private final String datesWord;
     private final String decimalsWord;
 
@@ -26,6 +32,8 @@ final class Reading {
      * @param dates of each shape that is not decided by itself
      * @param clock whether the dates have times of day
      * @param timeColumn whether the time column holds times; so too kinds and marks of void
+     * @param voids whether any row may be a void
+     * @param discountRows whether any row may be a discount on a ticket
      */
     Reading(
             @Nullable Decimals[] decimals,
@@ -34,6 +42,8 @@ final class Reading {
             boolean timeColumn,
             boolean kindColumn,
             boolean voidColumn,
+            boolean voids,
+            boolean discountRows,
             String datesWord,
             String decimalsWord) {
         this.decimals = decimals;
@@ -42,6 +52,8 @@ final class Reading {
         this.timeColumn = timeColumn;
         this.kindColumn = kindColumn;
         this.voidColumn = voidColumn;
+        this.voids = voids;
+        this.discountRows = discountRows;
         this.datesWord = datesWord;
         this.decimalsWord = decimalsWord;
     }
@@ -68,6 +80,26 @@ final class Reading {
 
     boolean hasVoidMarks() {
         return voidColumn;
+    }
+
+    /** Whether any row may be a void. */
+    boolean hasVoids() {
+        return voids;
+    }
+
+    /** Whether any row may be a discount on a whole ticket. */
+    boolean hasDiscountRows() {
+        return discountRows;
+    }
+
+    /** The kind of sale that a word of the kind column means; null for none. */
+    @Nullable SaleKind kind(String word) {
+        Optional<SaleKind> kind = kinds.get(word);
+        if (kind == null) {
+            kind = Optional.ofNullable(SaleKinds.find(word));
+            kinds.put(word, kind);
+        }
+        return kind.orElse(null);
     }
 
     /** The number of a field; null where the cell is blank or cannot be read. */

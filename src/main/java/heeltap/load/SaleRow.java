@@ -214,7 +214,7 @@ final class SaleRow {
     private void readKind(@Nullable SaleKind given) {
         SaleKind said = given;
         if (reading.hasKinds() && fields.has(Field.KIND)) {
-            said = SaleKinds.find(fields.text(Field.KIND));
+            said = reading.kind(fields.text(Field.KIND));
             if (said == null) {
                 setFlaw(ProblemKind.VALUE_INVALID, Field.KIND, "The kind of sale is not known.");
             }

@@ -113,7 +113,8 @@ final class Shapes {
             "previous_unit_cost:FINE_MONEY",
             "change_percent:PERCENT",
             "use:AMOUNT",
-            "margin_effect:MONEY");
+            "margin_effect:MONEY",
+            "contents_from");
     static final TableShape PREPARATIONS = TableShape.of(
             "preparations",
             "preparation",
