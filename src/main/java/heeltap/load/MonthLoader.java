@@ -234,6 +234,21 @@ public final class MonthLoader {
     }
 
     private void tellUnread(Layout layout, FileKind kind) {
+        for (ColumnRule rule : context.rules(layout.sheet().file())) {
+            String wanted = TextFold.fold(rule.heading());
+            boolean there = wanted.isEmpty()
+                    || layout.headings().values().stream().anyMatch(heading -> TextFold.fold(heading)
+                            .equals(wanted));
+            if (!there && !TextFold.fold(rule.field()).equals(WideSheet.FIELD)) {
+                out.log()
+                        .notice(
+                                ProblemKind.COLUMN_MISSING,
+                                layout.sheet().withRow(layout.headingRow()),
+                                rule.heading(),
+                                "The sheet Columns maps this heading to " + rule.field() + ", but no column has it.",
+                                "Correct the heading in Columns, or let the file's name begin otherwise.");
+            }
+        }
         List<String> unread = new ArrayList<>();
         layout.headings().entrySet().stream()
                 .sorted(java.util.Map.Entry.comparingByKey())
@@ -281,6 +296,14 @@ public final class MonthLoader {
         List<Row> head = head(sheet);
         if (head.stream().allMatch(Row::isBlank)) {
             refuse(sheet.facts(), "The file is empty.");
+            return;
+        }
+        String items = kind == FileKind.SALES ? itemsInColumns(head) : "";
+        if (!items.isEmpty()) {
+            refuse(
+                    sheet.facts(),
+                    "It has one column an item (" + items + "); say so in the sheet Columns of the book: Field \""
+                            + WideSheet.FIELD + "\", Heading the first item.");
             return;
         }
         Set<Field> found =

@@ -167,7 +167,7 @@ final class SalesSheet {
             tally.fate(Tally.Fate.IGNORED, null, null);
             return;
         }
-        sale.read(given(), entry == null ? "" : entry.code);
+        sale.read(given(), entry == null ? "" : entry.code.isEmpty() ? entry.item : entry.code);
         totals.add(fields);
         tally.in(sale.quantity, sale.money);
         anyMoney |= sale.money != null;
