@@ -155,7 +155,8 @@ public final class Exact implements Comparable<Exact> {
 
     @Override
     public int compareTo(Exact other) {
-        return value.compareTo(other.value);
+        // not the library's own compareTo: in its version 1.2 that orders two negative fractions the wrong way round
+        return value.subtract(other.value).signum();
     }
 
     @Override

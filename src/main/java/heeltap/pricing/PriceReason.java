@@ -1,0 +1,59 @@
+package heeltap.pricing;
+
+import heeltap.quantity.Exact;
+import java.util.List;
+
+/**
+ * Why a price is suggested or kept: one plain sentence, as a kind with its figures so that they can be printed in any
+ * language.
+ *
+ * @param kind what drives it
+ * @param figures as the kind says
+ */
+public record PriceReason(Kind kind, List<Exact> figures) {
+    public PriceReason {
+        figures = List.copyOf(figures);
+        if (figures.size() != kind.figures) {
+            throw new IllegalArgumentException(kind + " takes " + kind.figures + " figures: " + figures);
+        }
+    }
+
+    static PriceReason of(Kind kind, Exact... figures) {
+        return new PriceReason(kind, List.of(figures));
+    }
+
+    /** The sentence stands with each kind; {@code {0}} and so on are its figures. */
+    public enum Kind {
+        HELD("The bar holds this price.", 0),
+        /** Lowest legal price. */
+        HELD_BELOW_LEGAL("The bar holds this price, but the legal lowest price is {0}.", 1),
+        NO_PRICE("There is no price to start from.", 0),
+        NO_COST("Its cost is not known.", 0),
+        /** Lowest legal price. */
+        LEGAL_FLOOR("The legal lowest price is {0}.", 1),
+        /** Price at which cost is met, largest change in percent. */
+        COST_OUT_OF_REACH("It sells below cost; a price of {0} covers it, which is more than {1} % away.", 2),
+        /** Cost percent now, target. */
+        AT_TARGET("Cost is {0} % of the price, as near to the target of {1} % as the price steps allow.", 2),
+        /** Largest change in percent. */
+        STEP_TOO_WIDE("A step of price is wider than the largest change of {0} %.", 1),
+        /** Cost percent now, target. */
+        TO_TARGET("Cost is {0} % of the price; this brings it to the target of {1} %.", 2),
+        /** Cost percent now, target, largest change in percent. */
+        TOWARDS_TARGET(
+                "Cost is {0} % of the price, the target {1} %; this goes as far as a change of {2} % allows.", 3);
+
+        private final String sentence;
+        private final int figures;
+
+        Kind(String sentence, int figures) {
+            this.sentence = sentence;
+            this.figures = figures;
+        }
+
+        /** In English, with {@code {0}} for its first figure. */
+        public String sentence() {
+            return sentence;
+        }
+    }
+}
