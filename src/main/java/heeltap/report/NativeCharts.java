@@ -46,6 +46,11 @@ final class NativeCharts {
         drawing.setTitleText(title);
         drawing.setTitleOverlay(false);
         drawing.getTitle().getOrAddTextProperties().setFontSize(12d);
+        // POI marks the run with the machine's language, and the same input would give other bytes elsewhere
+        drawing.getTitle()
+                .getBody()
+                .getParagraphs()
+                .forEach(paragraph -> paragraph.getTextRuns().forEach(run -> run.setLanguage(null)));
         drawing.displayBlanksAs(DisplayBlanks.GAP);
         SeriesXml.textSize(drawing.getCTChartSpace());
         return drawing;
