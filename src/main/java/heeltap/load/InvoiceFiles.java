@@ -98,7 +98,7 @@ final class InvoiceFiles {
     /** Whether each line stands in the earlier one too. */
     private static boolean isRepeated(InvoiceMaker earlier, InvoiceMaker later) {
         List<String> left = new ArrayList<>();
-earlier.lines().forEach(row -> left.add(row.signature()));
+        earlier.lines().forEach(row -> left.add(row.signature()));
         return !later.lines().isEmpty() && later.lines().stream().allMatch(row -> left.remove(row.signature()));
     }
 
@@ -120,6 +120,15 @@ earlier.lines().forEach(row -> left.add(row.signature()));
             } else if (maker.lines().isEmpty()) {
                 setAside(maker, ProblemKind.VALUE_MISSING, "The row belongs to no line of goods.");
             } else {
+                if (maker.hasOpenDiscount() && !maker.isElectronic()) {
+                    out.log()
+                            .notice(
+                                    ProblemKind.VALUE_AMBIGUOUS,
+                                    maker.place(),
+                                    maker.name(),
+                                    "Line totals beside discounts were taken to be after them; before them the goods would be less by the discounts.",
+                                    "Add the unit price, which tells which it is.");
+                }
                 invoices.add(maker.make());
                 maker.rows().forEach(row -> settle(maker, row));
             }

@@ -93,6 +93,18 @@ final class InvoiceMaker {
         return before ? less(total, discount) : total;
     }
 
+    boolean isElectronic() {
+        return rows.get(0).part().layout().headingRow() == 0;
+    }
+
+    /** Whether line totals stand beside discounts without a unit price to say whether they are taken off already. */
+    boolean hasOpenDiscount() {
+        return lines().stream()
+                .anyMatch(line -> lineDiscount(line).signum() != 0
+                        && product(line) == null
+                        && line.number(Field.LINE_TOTAL) != null);
+    }
+
     private static @Nullable BigDecimal product(InvoiceRow line) {
         BigDecimal price = line.number(Field.UNIT_PRICE);
         BigDecimal quantity = line.number(Field.QUANTITY);

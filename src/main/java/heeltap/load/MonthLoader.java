@@ -150,7 +150,8 @@ public final class MonthLoader {
     }
 
     private void readSheets(MonthFile file, FileKind kind) {
-        List<Sheet> sheets = file.sheets().stream().map(sheet -> unfolded(sheet, kind)).toList();
+        List<Sheet> sheets =
+                file.sheets().stream().map(sheet -> unfolded(sheet, kind)).toList();
         List<@Nullable Layout> layouts = new ArrayList<>();
         for (Sheet sheet : sheets) {
             layouts.add(sheet.facts().hidden() ? null : layout(sheet, kind));
@@ -227,13 +228,28 @@ public final class MonthLoader {
     /** Two numbers or more: a row of a table rather than of a title. */
     private static boolean hasNumbers(Row row) {
         return row.cells().stream()
-                        .filter(cell -> cell.number() != null
-                                || NumberText.readings(cell.text()) != NumberText.Readings.NONE)
+                        .filter(cell ->
+                                cell.number() != null || NumberText.readings(cell.text()) != NumberText.Readings.NONE)
                         .count()
                 >= 2;
     }
 
     private void tellUnread(Layout layout, FileKind kind) {
+        for (ColumnRule rule : context.rules(layout.sheet().file())) {
+            String wanted = TextFold.fold(rule.heading());
+            boolean there = wanted.isEmpty()
+                    || layout.headings().values().stream()
+                            .anyMatch(heading -> TextFold.fold(heading).equals(wanted));
+            if (!there && !TextFold.fold(rule.field()).equals(WideSheet.FIELD)) {
+                out.log()
+                        .notice(
+                                ProblemKind.COLUMN_MISSING,
+                                layout.sheet().withRow(layout.headingRow()),
+                                rule.heading(),
+                                "The sheet Columns maps this heading to " + rule.field() + ", but no column has it.",
+                                "Correct the heading in Columns, or let the file's name begin otherwise.");
+            }
+        }
         List<String> unread = new ArrayList<>();
         layout.headings().entrySet().stream()
                 .sorted(java.util.Map.Entry.comparingByKey())
@@ -249,7 +265,8 @@ public final class MonthLoader {
                             ProblemKind.SHEET_NOT_READ,
                             layout.sheet().withRow(layout.above().get(0).number()),
                             "",
-                            "Another table stands above the heading in row " + layout.headingRow() + "; it is not read.",
+                            "Another table stands above the heading in row " + layout.headingRow()
+                                    + "; it is not read.",
                             "Put it on a sheet of its own if it should be.");
         }
         if (!unread.isEmpty()) {
@@ -283,6 +300,14 @@ public final class MonthLoader {
             refuse(sheet.facts(), "The file is empty.");
             return;
         }
+        String items = kind == FileKind.SALES ? itemsInColumns(head) : "";
+        if (!items.isEmpty()) {
+            refuse(
+                    sheet.facts(),
+                    "It has one column an item (" + items + "); say so in the sheet Columns of the book: Field \""
+                            + WideSheet.FIELD + "\", Heading the first item.");
+            return;
+        }
         Set<Field> found =
                 new LayoutFinder(kind, context.rules(sheet.facts().place().file())).nearest(head);
         List<String> missing = new ArrayList<>();
@@ -303,7 +328,8 @@ public final class MonthLoader {
             List<String> items = new ArrayList<>();
             for (Cell cell : row.cells()) {
                 String name = TextFold.trim(cell.text());
-                boolean known = context.names().ask(NameRule.Where.SALES, name, "").answer() == KnownNames.Answer.KNOWN;
+                boolean known =
+                        context.names().ask(NameRule.Where.SALES, name, "").answer() == KnownNames.Answer.KNOWN;
                 if (known && !items.contains(name)) {
                     items.add(name);
                 }
