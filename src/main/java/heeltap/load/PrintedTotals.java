@@ -24,6 +24,7 @@ final class PrintedTotals {
     private final BigDecimal[] voidsAtStart = zeros();
     private final List<Printed> open = new ArrayList<>();
     private String section = "";
+    private int rowsSinceStart;
     private @Nullable Printed grand;
 
     /** A total row. */
@@ -43,6 +44,7 @@ final class PrintedTotals {
 
     /** Adds the numbers of a row that is no total. */
     void add(Fields fields) {
+        rowsSinceStart++;
         for (int i = 0; i < summed.size(); i++) {
             BigDecimal value = reading.number(fields, summed.get(i));
             if (value != null && value.signum() != 0) {
@@ -77,9 +79,18 @@ final class PrintedTotals {
         if (values.isEmpty()) {
             return false;
         }
-        boolean named = isTotalWithName(folded) || label.isEmpty();
+        boolean named = isTotalWithName(folded) || (label.isEmpty() && isBare(fields));
         boolean ofSection = !section.isEmpty() && folded.contains(section);
         return named && (ofSection || matches(values, true) || matches(values, false));
+    }
+
+    /** Nothing but sums, below two rows at least: a total that has lost its label rather than a sale its name. */
+    private boolean isBare(Fields fields) {
+        return rowsSinceStart > 1
+                && !fields.has(Field.DATE)
+                && !fields.has(Field.TICKET)
+                && !fields.has(Field.CODE)
+                && !fields.has(Field.UNIT_PRICE);
     }
 
     private static boolean isTotalWithName(String folded) {
@@ -120,6 +131,7 @@ final class PrintedTotals {
         } else if (!values.isEmpty() && !matches(values, false)) {
             open.add(printed);
         }
+        rowsSinceStart = 0;
         System.arraycopy(sums, 0, sinceStart, 0, sums.length);
         System.arraycopy(voids, 0, voidsAtStart, 0, voids.length);
     }
