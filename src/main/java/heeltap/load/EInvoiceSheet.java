@@ -33,8 +33,8 @@ final class EInvoiceSheet implements Sheet {
             Field.DEPOSIT);
     /** UN/ECE recommendation 20 codes of units that are packs themselves, with the pack they are. */
     private static final Map<String, String> UNIT_PACKS = Map.of(
-            "LTR", "1 l", "MLT", "1 ml", "CLT", "1 cl", "DLT", "1 dl", "HLT", "100 l", "KGM", "1 kg", "GRM", "1 g", "LBR",
-            "1 lb", "GLL", "1 gal");
+            "LTR", "1 l", "MLT", "1 ml", "CLT", "1 cl", "DLT", "1 dl", "HLT", "100 l", "KGM", "1 kg", "GRM", "1 g",
+            "LBR", "1 lb", "GLL", "1 gal");
 
     private final EInvoices.EInvoice invoice;
     private final SheetFacts facts;

@@ -222,8 +222,7 @@ final class EInvoices {
 
     private static Charge ciiCharge(Element charge) throws Unreadable {
         boolean isCharge = XmlPath.text(charge, "ChargeIndicator/Indicator").equals("true");
-        boolean deposit =
-                isCharge && isDeposit(XmlPath.text(charge, "ReasonCode"), XmlPath.text(charge, "Reason"));
+        boolean deposit = isCharge && isDeposit(XmlPath.text(charge, "ReasonCode"), XmlPath.text(charge, "Reason"));
         return new Charge(isCharge, deposit, required(charge, "ActualAmount"));
     }
 

@@ -98,7 +98,7 @@ final class InvoiceFiles {
     /** Whether each line stands in the earlier one too. */
     private static boolean isRepeated(InvoiceMaker earlier, InvoiceMaker later) {
         List<String> left = new ArrayList<>();
-earlier.lines().forEach(row -> left.add(row.signature()));
+        earlier.lines().forEach(row -> left.add(row.signature()));
         return !later.lines().isEmpty() && later.lines().stream().allMatch(row -> left.remove(row.signature()));
     }
 

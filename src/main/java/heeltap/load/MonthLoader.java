@@ -150,7 +150,8 @@ public final class MonthLoader {
     }
 
     private void readSheets(MonthFile file, FileKind kind) {
-        List<Sheet> sheets = file.sheets().stream().map(sheet -> unfolded(sheet, kind)).toList();
+        List<Sheet> sheets =
+                file.sheets().stream().map(sheet -> unfolded(sheet, kind)).toList();
         List<@Nullable Layout> layouts = new ArrayList<>();
         for (Sheet sheet : sheets) {
             layouts.add(sheet.facts().hidden() ? null : layout(sheet, kind));
@@ -227,8 +228,8 @@ public final class MonthLoader {
     /** Two numbers or more: a row of a table rather than of a title. */
     private static boolean hasNumbers(Row row) {
         return row.cells().stream()
-                        .filter(cell -> cell.number() != null
-                                || NumberText.readings(cell.text()) != NumberText.Readings.NONE)
+                        .filter(cell ->
+                                cell.number() != null || NumberText.readings(cell.text()) != NumberText.Readings.NONE)
                         .count()
                 >= 2;
     }
@@ -237,8 +238,8 @@ public final class MonthLoader {
         for (ColumnRule rule : context.rules(layout.sheet().file())) {
             String wanted = TextFold.fold(rule.heading());
             boolean there = wanted.isEmpty()
-                    || layout.headings().values().stream().anyMatch(heading -> TextFold.fold(heading)
-                            .equals(wanted));
+                    || layout.headings().values().stream()
+                            .anyMatch(heading -> TextFold.fold(heading).equals(wanted));
             if (!there && !TextFold.fold(rule.field()).equals(WideSheet.FIELD)) {
                 out.log()
                         .notice(
@@ -264,7 +265,8 @@ public final class MonthLoader {
                             ProblemKind.SHEET_NOT_READ,
                             layout.sheet().withRow(layout.above().get(0).number()),
                             "",
-                            "Another table stands above the heading in row " + layout.headingRow() + "; it is not read.",
+                            "Another table stands above the heading in row " + layout.headingRow()
+                                    + "; it is not read.",
                             "Put it on a sheet of its own if it should be.");
         }
         if (!unread.isEmpty()) {
@@ -326,7 +328,8 @@ public final class MonthLoader {
             List<String> items = new ArrayList<>();
             for (Cell cell : row.cells()) {
                 String name = TextFold.trim(cell.text());
-                boolean known = context.names().ask(NameRule.Where.SALES, name, "").answer() == KnownNames.Answer.KNOWN;
+                boolean known =
+                        context.names().ask(NameRule.Where.SALES, name, "").answer() == KnownNames.Answer.KNOWN;
                 if (known && !items.contains(name)) {
                     items.add(name);
                 }

@@ -26,8 +26,7 @@ final class RowIdentity {
         if (sale.moment != null) {
             hash = RepeatedRows.hash(hash, sale.moment.date().toEpochDay());
             hash = RepeatedRows.hash(
-                    hash,
-                    sale.moment.time() == null ? -1 : sale.moment.time().toSecondOfDay());
+                    hash, sale.moment.time() == null ? -1 : sale.moment.time().toSecondOfDay());
         }
         hash = RepeatedRows.hash(hash, ticket);
         int day = index(sale.day);
@@ -66,7 +65,8 @@ final class RowIdentity {
         boolean all = equalsAll(earlier);
         boolean any = false;
         for (int day = 0; day < DAYS; day++) {
-            boolean equal = counts[day] > 0 && counts[day] == earlier.counts[day] && digests[day] == earlier.digests[day];
+            boolean equal =
+                    counts[day] > 0 && counts[day] == earlier.counts[day] && digests[day] == earlier.digests[day];
             boolean sure = all || (day > 0 && (clock || counts[day] >= FEW));
             if (!hasTickets && equal && sure) {
                 days[day] = true;

@@ -148,7 +148,8 @@ final class SalesFiles {
 
     /** A sheet or file named after returns holds refunds. */
     private static boolean isReturns(Layout layout) {
-        String name = layout.sheet().sheet() + " " + FileKind.fileName(layout.sheet().file());
+        String name =
+                layout.sheet().sheet() + " " + FileKind.fileName(layout.sheet().file());
         for (String word : TextFold.fold(name).split(" ", -1)) {
             if (RowWords.isFolded("returns sheet", word)) {
                 return true;

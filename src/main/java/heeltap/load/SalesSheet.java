@@ -289,9 +289,21 @@ final class SalesSheet {
             String reason = "No sale of this ticket and item was read, so nothing can be taken off.";
             setAside(row, ProblemKind.VALUE_DOUBTFUL, Field.TICKET, reason, text, List.of());
         } else if (sold.isRefunded()) {
-            setAside(row, ProblemKind.ROW_REPEATED, Field.TICKET, "The sales hold this refund already.", text, List.of());
+            setAside(
+                    row,
+                    ProblemKind.ROW_REPEATED,
+                    Field.TICKET,
+                    "The sales hold this refund already.",
+                    text,
+                    List.of());
         } else if (!sold.takeBack(quantity)) {
-            setAside(row, ProblemKind.VALUE_DOUBTFUL, Field.QUANTITY, "More is returned than was sold on the ticket.", text, List.of());
+            setAside(
+                    row,
+                    ProblemKind.VALUE_DOUBTFUL,
+                    Field.QUANTITY,
+                    "More is returned than was sold on the ticket.",
+                    text,
+                    List.of());
         } else {
             sale.day = sale.day == null ? sold.day() : sale.day;
             Money net = sale.net == null ? sold.net(quantity) : null;

@@ -71,7 +71,8 @@ final class TicketDiscounts {
             boolean shared = of.money.signum() > 0 && of.money.compareTo(discount) >= 0;
             if (shared) {
                 Exact part = Exact.of(discount).dividedBy(Exact.of(of.money));
-                of.parts.forEach(row -> row.sums.adjust(row.day, row.kind, row.net.times(part).negated()));
+                of.parts.forEach(row ->
+                        row.sums.adjust(row.day, row.kind, row.net.times(part).negated()));
             }
             of.discounts.forEach(each -> done.accept(each, shared));
         }

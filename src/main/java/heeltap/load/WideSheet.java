@@ -62,11 +62,12 @@ final class WideSheet implements Sheet {
 
     @Override
     public void read(RowReader reader) {
-        sheet.read(row -> row.number() < headingRow || row.isBlank() ? reader.take(row) : unfold(row, reader));
+        sheet.read(row -> (row.number() < headingRow || row.isBlank()) ? reader.take(row) : unfold(row, reader));
     }
 
     private boolean unfold(Row row, RowReader reader) {
-        List<Cell> before = row.cells().stream().filter(cell -> cell.column() < first).toList();
+        List<Cell> before =
+                row.cells().stream().filter(cell -> cell.column() < first).toList();
         if (row.number() == headingRow) {
             return reader.take(with(row, before, "Item", Cell.text(first + 1, "Quantity")));
         }

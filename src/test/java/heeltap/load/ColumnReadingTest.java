@@ -30,7 +30,8 @@ class ColumnReadingTest {
 
     @Test
     void anotherColumnOfTheFileDecidesAndIsSaid() {
-        WithProblems<Month> loaded = bar().file("sales.csv", "Item|Qty|Net", "Negroni|1.000|12,50").load();
+        WithProblems<Month> loaded =
+                bar().file("sales.csv", "Item|Qty|Net", "Negroni|1.000|12,50").load();
 
         assertThat(sales(loaded.value())).containsExactly("Negroni null SALE 1r 1000u 12.5");
         assertThat(problems(loaded))
@@ -57,7 +58,12 @@ class ColumnReadingTest {
     @Test
     void aColumnThatMixesBothStylesIsNotGuessed() {
         WithProblems<Month> loaded = bar().file(
-                        "sales.csv", "Item|Qty|Net", "Negroni|1|12,50", "Negroni|1|12.50", "Negroni|1|1.234", "Negroni|1|8")
+                        "sales.csv",
+                        "Item|Qty|Net",
+                        "Negroni|1|12,50",
+                        "Negroni|1|12.50",
+                        "Negroni|1|1.234",
+                        "Negroni|1|8")
                 .load();
 
         assertThat(sales(loaded.value())).containsExactly("Negroni null SALE 1r 1u 8");

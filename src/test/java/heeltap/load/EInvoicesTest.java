@@ -20,8 +20,7 @@ import org.junit.jupiter.api.Test;
  * documents are invented.
  */
 class EInvoicesTest {
-    private static final String UBL =
-            """
+    private static final String UBL = """
             <Invoice xmlns="urn:oasis:names:specification:ubl:schema:xsd:Invoice-2"
                 xmlns:cac="urn:oasis:names:specification:ubl:schema:xsd:CommonAggregateComponents-2"
                 xmlns:cbc="urn:oasis:names:specification:ubl:schema:xsd:CommonBasicComponents-2">
@@ -54,8 +53,7 @@ class EInvoicesTest {
             </Invoice>
             """;
 
-    private static final String CII =
-            """
+    private static final String CII = """
             <rsm:CrossIndustryInvoice xmlns:rsm="urn:un:unece:uncefact:data:standard:CrossIndustryInvoice:100"
                 xmlns:ram="urn:un:unece:uncefact:data:standard:ReusableAggregateBusinessInformationEntity:100"
                 xmlns:udt="urn:un:unece:uncefact:data:standard:UnqualifiedDataType:100">
@@ -86,8 +84,8 @@ class EInvoicesTest {
         List<MonthFile> files = new java.util.ArrayList<>();
         for (String document : documents) {
             byte[] bytes = document.getBytes(StandardCharsets.UTF_8);
-            files.add(MonthFile.xml(
-                    "2026-10/invoices-" + files.size() + ".xml", () -> new ByteArrayInputStream(bytes)));
+            files.add(
+                    MonthFile.xml("2026-10/invoices-" + files.size() + ".xml", () -> new ByteArrayInputStream(bytes)));
         }
         Settings settings = Settings.standard()
                 .with(Setting.CURRENCY, Currency.getInstance("EUR"))
@@ -132,18 +130,23 @@ class EInvoicesTest {
 
         assertThat(month.invoices().get(0).creditNote()).isTrue();
         assertThat(text(month.invoices().get(0))).isEqualTo("South Fruit C7 2026-10-09 0 0 0 -0.9 -9.9");
-        assertThat(lines(month.invoices().get(0)))
-                .containsExactly("Lime -2 x 1000 g = -9 discount 0 deposit 0");
+        assertThat(lines(month.invoices().get(0))).containsExactly("Lime -2 x 1000 g = -9 discount 0 deposit 0");
         assertThat(month.files().get(0).kind()).isEqualTo("invoices");
         assertThat(month.files().get(0).rows()).isEqualTo(3);
     }
 
     @Test
     void theSameInvoiceTwiceAndOtherDocumentsAreSetAside() {
-        Month month = load(UBL, UBL, "<note/>", "<!DOCTYPE Invoice [<!ENTITY e SYSTEM \"file:///etc/hostname\">]><Invoice>&e;</Invoice>");
+        Month month = load(
+                UBL,
+                UBL,
+                "<note/>",
+                "<!DOCTYPE Invoice [<!ENTITY e SYSTEM \"file:///etc/hostname\">]><Invoice>&e;</Invoice>");
 
         assertThat(month.invoices()).hasSize(1);
-        assertThat(month.files()).extracting(f -> f.kind()).containsExactly("invoices", "invoices", "refused", "refused");
+        assertThat(month.files())
+                .extracting(f -> f.kind())
+                .containsExactly("invoices", "invoices", "refused", "refused");
         assertThat(month.setAside())
                 .extracting(s -> s.reason())
                 .contains(

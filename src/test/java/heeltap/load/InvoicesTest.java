@@ -205,7 +205,8 @@ class InvoicesTest {
                 .load()
                 .value();
 
-        assertThat(month.invoices()).extracting(i -> i.date() + " " + i.lines().size())
+        assertThat(month.invoices())
+                .extracting(i -> i.date() + " " + i.lines().size())
                 .containsExactly("2026-10-05 2", "2026-10-09 1");
     }
 
@@ -222,7 +223,8 @@ class InvoicesTest {
     @Test
     void whereNothingSaysWhetherADiscountIsTakenOffTheReaderIsTold() {
         assertThat(MonthFixture.problems(
-                        bar().file("invoices.csv", "Invoice|Product|Qty|Discount|Total", "A1|Gin|2|18.00|162.00").load()))
+                        bar().file("invoices.csv", "Invoice|Product|Qty|Discount|Total", "A1|Gin|2|18.00|162.00")
+                                .load()))
                 .anyMatch(p -> p.contains("were taken to be after them"));
     }
 
@@ -243,7 +245,12 @@ class InvoicesTest {
 
     @Test
     void goodsSentBackAndFreeGoods() {
-        Month month = bar().file("invoices.csv", "Invoice|Product|Qty|Price|Total", "A1|Gin|-1|90.00|-90.00", "A1|Rum|1|0.00|0.00", "A1|Gin|3|90.00|270.00")
+        Month month = bar().file(
+                        "invoices.csv",
+                        "Invoice|Product|Qty|Price|Total",
+                        "A1|Gin|-1|90.00|-90.00",
+                        "A1|Rum|1|0.00|0.00",
+                        "A1|Gin|3|90.00|270.00")
                 .load()
                 .value();
 

@@ -28,7 +28,9 @@ class LayoutsTest {
                 "Data|Descrição|Qtd.|Valor total €"
             })
     void headingsOfSevenLanguages(String heading) {
-        Month month = bar().file("sales.csv", heading, "2026-10-03|Negroni|2|24.00").load().value();
+        Month month = bar().file("sales.csv", heading, "2026-10-03|Negroni|2|24.00")
+                .load()
+                .value();
 
         assertThat(sales(month)).containsExactly("Negroni 2026-10-03 SALE 1r 2u 20");
     }
@@ -36,7 +38,11 @@ class LayoutsTest {
     @Test
     void headingsOfTwoRowsWithMergedCells() {
         Month month = bar().file(
-                        "sales.csv", "Item||Sales||", "|Quantity|Gross|Net|Note", "Negroni|2|24.00|20.00|", "Cola|1|6.00|5.00|")
+                        "sales.csv",
+                        "Item||Sales||",
+                        "|Quantity|Gross|Net|Note",
+                        "Negroni|2|24.00|20.00|",
+                        "Cola|1|6.00|5.00|")
                 .load()
                 .value();
 
@@ -55,7 +61,8 @@ class LayoutsTest {
 
     @Test
     void anUnnamedFirstColumnHoldsTheNames() {
-        Month month = bar().file("sales.csv", "|Qty|Gross", "Negroni|2|24.00").load().value();
+        Month month =
+                bar().file("sales.csv", "|Qty|Gross", "Negroni|2|24.00").load().value();
 
         assertThat(sales(month)).containsExactly("Negroni null SALE 1r 2u 20");
     }
@@ -111,7 +118,8 @@ class LayoutsTest {
     @Test
     void sheetsWithoutTheTableAndHiddenOnesAreNamed() {
         WithProblems<Month> loaded = bar().sheet("sales.xlsx", "Notes", "Dear all|")
-                .add(MemorySheet.of("2026-10/sales.xlsx", "Old", List.of(List.of("Item", "Qty"), List.of("Negroni", "9")))
+                .add(MemorySheet.of(
+                                "2026-10/sales.xlsx", "Old", List.of(List.of("Item", "Qty"), List.of("Negroni", "9")))
                         .hidden())
                 .sheet("sales.xlsx", "Data", "Item|Qty|Gross", "Negroni|2|24.00")
                 .load();
@@ -125,7 +133,10 @@ class LayoutsTest {
 
     @Test
     void emptyFilesAndFilesOfAHeadingOnly() {
-        Month month = bar().file("sales-1.csv", "").file("sales-2.csv", "Item|Qty|Gross").load().value();
+        Month month = bar().file("sales-1.csv", "")
+                .file("sales-2.csv", "Item|Qty|Gross")
+                .load()
+                .value();
 
         assertThat(month.files()).extracting(f -> f.kind() + " " + f.rows()).containsExactly("refused 0", "sales 0");
         assertThat(month.setAside().get(0).reason()).isEqualTo("The file was refused: The file is empty.");

@@ -16,17 +16,19 @@ import org.junit.jupiter.params.provider.ValueSource;
 
 /** Numbers and dates as ICU4J 77.1 (CLDR 47) writes them in many locales are read back. */
 class LocaleDataTest {
-    private static final List<String> NUMBERS = List.of("0.5", "12.5", "-12.25", "1234.5", "-1234567.75", "12345678.25");
+    private static final List<String> NUMBERS =
+            List.of("0.5", "12.5", "-12.25", "1234.5", "-1234567.75", "12345678.25");
 
     @ParameterizedTest
     @ValueSource(
             strings = {
-                "en", "en-GB", "en-IN", "en-ZA", "en-CH", "fr", "fr-CA", "fr-CH", "fr-BE", "de", "de-AT", "de-CH", "es", "es-MX",
-                "it", "it-CH", "nl", "nl-BE", "pt", "pt-PT", "sv", "pl", "da", "nb", "fi", "cs"
+                "en", "en-GB", "en-IN", "en-ZA", "en-CH", "fr", "fr-CA", "fr-CH", "fr-BE", "de", "de-AT", "de-CH", "es",
+                "es-MX", "it", "it-CH", "nl", "nl-BE", "pt", "pt-PT", "sv", "pl", "da", "nb", "fi", "cs"
             })
     void numbersAndMoney(String tag) {
         ULocale locale = ULocale.forLanguageTag(tag);
-        for (NumberFormat format : List.of(NumberFormat.getInstance(locale), NumberFormat.getCurrencyInstance(locale))) {
+        for (NumberFormat format :
+                List.of(NumberFormat.getInstance(locale), NumberFormat.getCurrencyInstance(locale))) {
             format.setMinimumFractionDigits(2);
             for (String number : NUMBERS) {
                 String written = format.format(new BigDecimal(number));

@@ -37,7 +37,14 @@ class SalesPropertiesTest {
                 .as((day, hour, item, quantity, cents, kind) -> String.format(
                         Locale.ROOT,
                         "T%d|2026-10-%02d %02d:15|%s|%d|%d.%02d|0.00|%s",
-                        day * 100 + hour, day, hour, item, quantity, cents / 100, cents % 100, kind));
+                        day * 100 + hour,
+                        day,
+                        hour,
+                        item,
+                        quantity,
+                        cents / 100,
+                        cents % 100,
+                        kind));
         return row.list().ofMinSize(1).ofMaxSize(40);
     }
 
@@ -73,7 +80,8 @@ class SalesPropertiesTest {
     @Property(tries = 60)
     void splittingAFileBetweenTicketsChangesNothing(@ForAll("rows") List<String> rows) {
         List<String> voids = rows.stream().filter(row -> row.endsWith("Void")).toList();
-        List<String> sorted = rows.stream().filter(row -> !voids.contains(row)).sorted().toList();
+        List<String> sorted =
+                rows.stream().filter(row -> !voids.contains(row)).sorted().toList();
         int cut = sorted.size() / 2;
         while (cut > 0 && cut < sorted.size() && ticket(sorted.get(cut)).equals(ticket(sorted.get(cut - 1)))) {
             cut++;
@@ -115,7 +123,8 @@ class SalesPropertiesTest {
         Month month = load("sales.csv", damaged);
 
         boolean named = month.setAside().stream().anyMatch(row -> row.place().row() == hit + 2);
-        assertThat(totals(month)).isEqualTo(named ? totals(load("sales.csv", without)) : totals(load("sales.csv", clean)));
+        assertThat(totals(month))
+                .isEqualTo(named ? totals(load("sales.csv", without)) : totals(load("sales.csv", clean)));
         holds(month.files().get(0));
     }
 

@@ -65,9 +65,9 @@ class TicketsTest {
                 .value();
 
         assertThat(sales(month)).containsExactly("Cola null SALE 1r 1u 4", "Negroni null SALE 2r 3u 26");
-        assertThat(control(month.files().get(0)))
-                .isEqualTo("rows 5 = 4 + 0 + 1, quantity 5, money 31 = 36 + 0 + -5");
-        assertThat(setAside(month)).containsExactly("6: The ticket has no sales that could bear this discount. null -5");
+        assertThat(control(month.files().get(0))).isEqualTo("rows 5 = 4 + 0 + 1, quantity 5, money 31 = 36 + 0 + -5");
+        assertThat(setAside(month))
+                .containsExactly("6: The ticket has no sales that could bear this discount. null -5");
     }
 
     @Test
@@ -90,6 +90,7 @@ class TicketsTest {
 
         assertThat(control(loaded.value().files().get(1)))
                 .isEqualTo("rows 4 = 1 + 0 + 3, quantity 5, money 43 = 9 + 0 + 34");
-        assertThat(problems(loaded)).anyMatch(p -> p.contains("Some days of this sheet stand in 2026-10/sales-1.csv too"));
+        assertThat(problems(loaded))
+                .anyMatch(p -> p.contains("Some days of this sheet stand in 2026-10/sales-1.csv too"));
     }
 }
