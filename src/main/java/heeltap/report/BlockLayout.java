@@ -223,7 +223,7 @@ final class BlockLayout {
 
     private List<Slab> scatter(ScatterChart chart, Tag tag, String said) {
         List<Slab> slabs = new ArrayList<>(title(chart.title(), tag, said));
-        float height = Math.min(width * 0.86f, shape.contentHeight() - 62);
+        float height = Math.min(width * 0.86f, shape.contentHeight() - 104);
         ScatterDrawing drawing = new ScatterDrawing(faces, printing, chart, width, height);
         Tag picture = tag.picture(chart.title() + ". " + chart.xTitle() + "; " + chart.yTitle() + ".");
         List<String> unnamed = drawing.unnamed();

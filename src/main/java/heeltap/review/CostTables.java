@@ -11,6 +11,7 @@ import heeltap.document.CellValue;
 import heeltap.document.Table;
 import heeltap.document.TableRow.Emphasis;
 import heeltap.mixture.Contents;
+import heeltap.mixture.PublishedComposition;
 import heeltap.quantity.Exact;
 import heeltap.quantity.Measure;
 import heeltap.quantity.Money;
@@ -55,9 +56,29 @@ final class CostTables {
                         .set("file", CellValue.of(source.place().file()))
                         .set("row", CellValue.of(source.place().row()));
             }
+            cells.set("contents_from", CellValue.of(contentsFrom(ingredient.name(), month)));
             table.add(price.unitCost() == null ? Emphasis.MARKED : Emphasis.PLAIN, cells);
         }
         return table.done();
+    }
+
+    /** Who says what it is made of, for an ingredient that a spec of the last day uses. */
+    private static String contentsFrom(String ingredient, MonthFigures month) {
+        boolean used =
+                month.costs().drinks().stream().anyMatch(drink -> drink.use().containsKey(ingredient));
+        if (!used) {
+            return "";
+        }
+        if (month.costs().drinks().stream()
+                .anyMatch(drink -> drink.unknownComposition().contains(ingredient))) {
+            return "unknown";
+        }
+        return month.costs().drinks().stream()
+                        .anyMatch(drink -> drink.publishedComposition().contains(ingredient))
+                ? PublishedComposition.find(ingredient)
+                        .map(table -> "published table: " + table.source())
+                        .orElse("published table")
+                : "book";
     }
 
     /** What the last move of its price does to the month's margin: -(new - previous) × use. */
@@ -86,7 +107,7 @@ final class CostTables {
                     .set("keeps_days", CellValue.of(keepsDays(cost).orElse(null)))
                     .set("month_use", CellValue.of(use))
                     .set("batches", number(makes.filter(Exact::isPositive).map(use::dividedBy)))
-                    .set("note", CellValue.of(note(cost)));
+                    .set("note", CellValue.of(note(cost, words)));
             contents(cost, cells);
             table.add(cost.batchCost() == null ? Emphasis.MARKED : Emphasis.PLAIN, cells);
         }
@@ -99,24 +120,30 @@ final class CostTables {
 
     private static void contents(PreparationCost cost, Cells cells) {
         Contents one = cost.contents();
-        if (one.volumeMl() <= 0 || cost.preparation().measure() == Measure.EACH) {
+        // a batch of which nothing is known has volume and no mass: its contents are absent, not zero
+        if (one.volumeMl() <= 0 || one.massG() <= 0 || cost.preparation().measure() == Measure.EACH) {
             return;
         }
         double per100 = 100 / one.volumeMl();
-        cells.set("density", physical(one.density()))
-                .set("abv_percent", physical(one.abvPercent()))
+        if (cost.unknownComposition().isEmpty()) {
+            cells.set("density", physical(one.density()));
+        }
+        cells.set("abv_percent", physical(one.abvPercent()))
                 .set("sugar_g_per_100ml", physical(one.sugarG() * per100))
                 .set("citric_g_per_100ml", physical(one.citricG() * per100))
                 .set("malic_g_per_100ml", physical(one.malicG() * per100));
-        if (one.massG() > 0) {
+        if (cost.unknownComposition().isEmpty()) {
             cells.set("salt_percent", physical(one.saltG() / one.massG() * 100));
         }
     }
 
-    private static String note(PreparationCost cost) {
+    private static String note(PreparationCost cost, Words words) {
         List<String> notes = new ArrayList<>();
         cost.faults().stream().map(Problem::reason).distinct().forEach(notes::add);
         cost.notices().stream().map(Problem::reason).distinct().forEach(notes::add);
+        if (!cost.unknownComposition().isEmpty()) {
+            notes.add(words.say("note.unknown-contents", String.join(", ", cost.unknownComposition())));
+        }
         return String.join(" ", notes);
     }
 

@@ -10,9 +10,12 @@ import heeltap.record.SetAside;
 import heeltap.review.TableShape.Cells;
 import heeltap.review.TableShape.Filling;
 import heeltap.source.Place;
+import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.TreeMap;
 
 /** What was read, what was set aside, and whether the sums hold. */
 final class FileTables {
@@ -69,6 +72,43 @@ final class FileTables {
         return table.done();
     }
 
+    /** A row for each unknown name of the month, with the nearest known one to be checked by a person. */
+    static Table namesToAdd(List<SetAside> rows, List<FileAccount> files, Texts texts) {
+        Map<String, List<SetAside>> byName = new TreeMap<>();
+        for (SetAside row : rows) {
+            if (!row.nearest().isEmpty()) {
+                byName.computeIfAbsent(in(row, files) + "\n" + row.text(), name -> new ArrayList<>())
+                        .add(row);
+            }
+        }
+        Filling table = Shapes.NAMES_TO_ADD.fill(texts);
+        byName.forEach((key, same) -> {
+            SetAside first = same.get(0);
+            Money money = same.stream()
+                    .map(row -> Optional.ofNullable(row.money()).orElse(Money.ZERO))
+                    .reduce(Money.ZERO, Money::plus);
+            table.add(new Cells()
+                    .set("as_written", CellValue.of(first.text()))
+                    .set("means", CellValue.of(first.nearest().get(0)))
+                    .set("in", CellValue.of(in(first, files)))
+                    .set("times", CellValue.of(1))
+                    .set("rows", CellValue.of(same.size()))
+                    .set("money", money.isZero() ? CellValue.BLANK : CellValue.of(money))
+                    .set("nearest", CellValue.of(String.join("; ", first.nearest()))));
+        });
+        return table.done();
+    }
+
+    /** The word of the column In: the kind of file the name stands in. */
+    private static String in(SetAside row, List<FileAccount> files) {
+        return files.stream()
+                .filter(file -> file.place().file().equals(row.place().file()))
+                .map(FileAccount::kind)
+                .findFirst()
+                .map(kind -> kind.startsWith("stock") ? "stock" : kind)
+                .orElse("any");
+    }
+
     static Table controls(List<Control> controls, Texts texts) {
         Filling table = Shapes.CONTROLS.fill(texts).formula("difference", "{found}-{expected}");
         for (Control control : controls) {
@@ -108,7 +148,7 @@ final class FileTables {
     static List<Control> controlsOf(FileAccount file) {
         Place place = file.place();
         String scope = place.sheet().isEmpty() ? place.file() : place.file() + ", " + place.sheet();
-        List<Control> controls = new java.util.ArrayList<>();
+        List<Control> controls = new ArrayList<>();
         controls.add(Control.ofNumbers(
                 "rows in = used + ignored + set aside",
                 scope,

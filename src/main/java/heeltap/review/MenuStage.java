@@ -178,9 +178,9 @@ final class MenuStage {
             notes.add(words.say("note.held"));
         }
         candidate.cost().notices().forEach(notice -> notes.add(notice.reason()));
-        if (!candidate.cost().publishedComposition().isEmpty()) {
+        if (!candidate.cost().unknownComposition().isEmpty()) {
             notes.add(words.say(
-                    "note.published", String.join(", ", candidate.cost().publishedComposition())));
+                    "note.unknown-contents", String.join(", ", candidate.cost().unknownComposition())));
         }
         return String.join(" ", notes);
     }

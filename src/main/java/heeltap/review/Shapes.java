@@ -113,7 +113,8 @@ final class Shapes {
             "previous_unit_cost:FINE_MONEY",
             "change_percent:PERCENT",
             "use:AMOUNT",
-            "margin_effect:MONEY");
+            "margin_effect:MONEY",
+            "contents_from");
     static final TableShape PREPARATIONS = TableShape.of(
             "preparations",
             "preparation",
@@ -212,6 +213,10 @@ final class Shapes {
     static final TableShape JOURNAL = TableShape.of("journal", "account", "debit:MONEY", "credit:MONEY", "memo");
     static final TableShape SET_ASIDE = TableShape.of(
             "set_aside", "file", "sheet", "row:COUNT", "reason", "text", "quantity:COUNT", "money:MONEY", "nearest");
+    /** Ready to paste into the sheet Names, once a person has checked each. */
+    static final TableShape NAMES_TO_ADD = TableShape.of(
+            "names_to_add", "as_written", "means", "in", "times:COUNT", "rows:COUNT", "money:MONEY", "nearest");
+
     static final TableShape FILES = TableShape.of(
             "files",
             "file",

@@ -24,6 +24,7 @@ record Tables(
         Table changes,
         Table journal,
         Table setAside,
+        Table namesToAdd,
         Table files,
         Table controls) {
 
@@ -46,6 +47,7 @@ record Tables(
                 LedgerTables.changes(review.before(), now, review.chains(), currency, words),
                 LedgerTables.journal(review.journal(), book, now, words),
                 FileTables.setAside(review.setAside(), words.texts()),
+                FileTables.namesToAdd(review.setAside(), review.files(), words.texts()),
                 FileTables.files(review.files(), words.texts()),
                 FileTables.controls(controls(review, words), words.texts()));
     }
@@ -67,6 +69,7 @@ record Tables(
                 changes,
                 journal,
                 setAside,
+                namesToAdd,
                 files,
                 controls);
     }

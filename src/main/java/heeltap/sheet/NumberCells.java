@@ -11,7 +11,7 @@ import org.apache.poi.ss.usermodel.DateUtil;
 
 /** Makes cells of stored numbers and their formats. Serves one reading. */
 final class NumberCells {
-    private final DataFormatter formatter = new DataFormatter(Locale.ROOT);
+    private final DataFormatter formatter = new DataFormatter(Locale.ENGLISH);
     private final Map<NumberFormat, Boolean> dates = new HashMap<>();
     private final boolean since1904;
 

@@ -86,7 +86,17 @@ record TextLayout(Dialect dialect, @Nullable SpacedColumns columns, int linesBef
             return best.score() >= NEAR * next.score() ? best : next;
         }
         boolean equal = Math.abs(next.score() - best.score()) < 1e-9;
-        return (equal ? next.runStart() < best.runStart() : next.score() > best.score()) ? next : best;
+        boolean better = equal ? beginsBefore(next, best) : next.score() > best.score();
+        return better ? next : best;
+    }
+
+    /** A bar is also a sign inside texts: of two equal readings the one with more fields is right. */
+    private static boolean beginsBefore(TrialReading next, TrialReading best) {
+        boolean bar = best.dialect().delimiter() == '|' && next.dialect().delimiter() == ',';
+        return next.runStart() < best.runStart()
+                || (bar
+                        && next.runStart() == best.runStart()
+                        && next.dialect().fields() > best.dialect().fields());
     }
 
     private static TrialReading bestQuotes(String sample, char delimiter) throws IOException {

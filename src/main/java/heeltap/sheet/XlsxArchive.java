@@ -6,7 +6,6 @@ import java.nio.file.Path;
 import java.util.Enumeration;
 import java.util.zip.CRC32;
 import java.util.zip.ZipEntry;
-import java.util.zip.ZipException;
 import java.util.zip.ZipFile;
 
 /** The zip archive around a workbook. The library would read what is left of a damaged one. */
@@ -16,7 +15,7 @@ final class XlsxArchive {
 
     private XlsxArchive() {}
 
-    static void check(Path path) throws UnreadableFile, IOException {
+    static void check(Path path) throws UnreadableFile {
         try (ZipFile zip = new ZipFile(path.toFile())) {
             refuseOtherKinds(zip);
             byte[] buffer = new byte[1 << 16];
@@ -26,7 +25,7 @@ final class XlsxArchive {
                     throw damaged();
                 }
             }
-        } catch (ZipException damage) {
+        } catch (IOException damage) {
             throw damaged();
         }
     }

@@ -68,7 +68,8 @@ abstract class XlsxCellEvents extends DefaultHandler {
 
     private void startCell(Attributes attributes) {
         String reference = attributes.getValue("r");
-        column = reference == null ? column + 1 : columnOf(reference);
+        int named = reference == null ? -1 : columnOf(reference);
+        column = named < 0 ? column + 1 : named;
         style = XlsxStyles.number(attributes.getValue("s"));
         String written = attributes.getValue("t");
         type = written == null ? "n" : written;

@@ -110,7 +110,7 @@ final class XlsxSheet implements Sheet {
             return switch (raw.type()) {
                 case "s" -> sharedCell(raw.column(), value);
                 case "str", "inlineStr" -> Cell.text(raw.column(), EscapedText.decode(value));
-                case "b" -> Cell.text(raw.column(), value.equals("1") ? "TRUE" : "FALSE");
+                case "b" -> Cell.text(raw.column(), XlsxWorkbook.isTrue(value) ? "TRUE" : "FALSE");
                 case "e" -> Cell.text(raw.column(), value);
                 case "d" -> new Cell(raw.column(), value, null, isoMoment(value));
                 default -> numberCell(raw, value);
@@ -118,8 +118,9 @@ final class XlsxSheet implements Sheet {
         }
 
         private Cell sharedCell(int column, String value) {
-            int index = XlsxStyles.number(value);
-            return Cell.text(column, index < shared.size() ? shared.get(index) : "#REF!");
+            BigDecimal number = StoredNumber.parse(value);
+            int index = number == null ? -1 : number.intValue();
+            return Cell.text(column, index >= 0 && index < shared.size() ? shared.get(index) : "#REF!");
         }
 
         private Cell numberCell(RawCell raw, String value) {

@@ -84,7 +84,7 @@ class SampleBarTest {
     }
 
     private static boolean isNumber(String text) {
-        return text.matches("-?\\d+(\\.\\d+)?(E-?\\d+)?");
+        return text.matches("-?\\d+(\\.\\d+)?([Ee]-?\\d+)?");
     }
 
     private static List<CSVRecord> rows(String csv) throws IOException {

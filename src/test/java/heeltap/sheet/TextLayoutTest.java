@@ -57,6 +57,29 @@ class TextLayoutTest {
     }
 
     @Test
+    void barsInTheHeadingOfACommaFile() {
+        assertThat(open("Group|Item,Qty,Net\nLong|Mule,3,2.00\nSour|Fizz,1,3.00\n")
+                        .delimiter())
+                .isEqualTo("comma");
+        assertThat(open("Long, sweet|Mule|3\nSour, dry|Fizz|1\n").delimiter()).isEqualTo("bar");
+    }
+
+    @Test
+    void textsWithCommasInASemicolonFile() {
+        Opened opened = open("Item;Price\nGin, dry;5,50\nRum, old;3,20\nMezcal, smoky;4,00\n");
+        assertThat(opened.lines()).contains("2|Gin, dry|5,50");
+        assertThat(open("Gin, dry;5,50\nRum, old;3,20\n").delimiter()).isEqualTo("semicolon");
+    }
+
+    @Test
+    void sectionsAndTotalsDoNotMatter() {
+        Opened opened = open("Report;;\nCocktails\nItem;Qty;Net\nGin;1;2,00\nRum;2;3,00\nTotal;;5,00\n\nBeer\n"
+                + "Item;Qty;Net\nLager;4;5,00\nAle;1;2,50\nTotal;;7,50\n");
+        assertThat(opened.delimiter()).isEqualTo("semicolon");
+        assertThat(opened.lines()).contains("2|Cocktails", "6|Total||5,00", "8|Beer");
+    }
+
+    @Test
     void titleLinesAboveTheHeading() {
         Opened opened = open("""
                 Sales report; Bar, the; all

@@ -134,7 +134,7 @@ class UnreadableTest {
     void aDamagedWorkbookIsReadInFullOrRefused(boolean xml) throws Exception {
         byte[] good = workbook(xml ? new XSSFWorkbook() : new HSSFWorkbook());
         Random random = new Random(7);
-        for (int i = 0; i < 150; i++) {
+        for (int i = 0; i < 100; i++) {
             byte[] bad = good.clone();
             bad[8 + random.nextInt(bad.length - 8)] ^= (byte) (1 + random.nextInt(255));
             Opened opened = Opened.bytes(folder, "sales.xls", bad);

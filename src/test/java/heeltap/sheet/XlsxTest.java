@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import heeltap.source.Cell;
 import heeltap.source.ProblemKind;
+import heeltap.source.Row;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.OutputStream;
@@ -12,9 +13,9 @@ import java.io.UncheckedIOException;
 import java.math.BigDecimal;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.time.Duration;
 import java.time.LocalDateTime;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.zip.ZipEntry;
 import java.util.zip.ZipOutputStream;
@@ -111,6 +112,13 @@ class XlsxTest {
     }
 
     @Test
+    void aReferenceThatLeadsNowhereIsAnErrorNotAnotherText() {
+        assertThat(sheet("<row r='1'><c r='A1' t='s'><v>9</v></c><c r='B1' t='s'><v>x</v></c></row>")
+                        .lines())
+                .containsExactly("1|#REF!|#REF!");
+    }
+
+    @Test
     void aFormulaWithoutResultIsShownAndNamed() {
         Opened opened = sheet("<row r='3'><c r='A3'><f>SUM(A1:A2)</f><v></v></c><c r='B3'><f t='shared' si='0'/></c>"
                 + "<c r='C3' t='str'><f>\"\"</f><v></v></c><c r='D3'><f>1+1</f><v>2</v></c>"
@@ -158,16 +166,16 @@ class XlsxTest {
 
     /** The real sheet said 90,000 rows and held 24. */
     @Test
-    void phantomRowsCostNoTime() {
+    void phantomRowsAreNoRows() {
         StringBuilder rows = new StringBuilder();
         for (int i = 1; i <= 90_000; i++) {
             rows.append("<row r='").append(i).append("' spans='1:12' s='1' customFormat='1'>");
             rows.append(i <= 24 ? "<c r='A" + i + "'><v>" + i + "</v></c>" : "").append("<c r='B' s='1'/></row>");
         }
-        long start = System.nanoTime();
         Opened opened = sheet(rows.toString());
-        assertThat(opened.rows()).hasSize(24);
-        assertThat(Duration.ofNanos(System.nanoTime() - start)).isLessThan(Duration.ofSeconds(10));
+        List<Row> read = opened.rows();
+        assertThat(read).hasSize(24);
+        assertThat(read.get(23).number()).isEqualTo(24);
     }
 
     /** 200,000 rows take far more than the rows' own memory if they are all kept. */
