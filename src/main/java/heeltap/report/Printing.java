@@ -133,7 +133,10 @@ final class Printing {
         if (format == Format.PERCENT) {
             return percent(Exact.of(exact), scale);
         }
-        boolean money = format == Format.MONEY || format == Format.UNIT_MONEY;
+        if (format == Format.UNIT_MONEY) {
+            return plain(exact, decimals, Math.max(scale, decimals));
+        }
+        boolean money = format == Format.MONEY;
         return plain(exact, scale > 0 && money ? Math.max(scale, decimals) : scale, Math.max(scale, decimals));
     }
 
