@@ -145,7 +145,11 @@ class ArchitectureTest {
             .that()
             .resideOutsideOfPackage("heeltap.cli..")
             .should()
-            .callMethodWhere(JavaCall.Predicates.target(HasName.Predicates.name("now")))
+            .callMethodWhere(JavaCall.Predicates.target(HasName.Predicates.name("now"))
+                    .and(JavaCall.Predicates.target(
+                            com.tngtech.archunit.core.domain.properties.HasOwner.Predicates.With.owner(
+                                    com.tngtech.archunit.core.domain.JavaClass.Predicates.resideInAPackage(
+                                            "java.time..")))))
             .orShould()
             .callMethod(System.class, "currentTimeMillis")
             .orShould()

@@ -1,11 +1,80 @@
 package heeltap.cli;
 
+import java.io.FileDescriptor;
+import java.io.FileOutputStream;
+import java.io.OutputStreamWriter;
+import java.io.PrintStream;
+import java.io.PrintWriter;
+import java.nio.charset.StandardCharsets;
+import java.time.DateTimeException;
+import java.time.YearMonth;
+import picocli.CommandLine;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.Spec;
+import picocli.CommandLine.TypeConversionException;
+
 /** The program's entry. */
-public final class Main {
+@Command(
+        name = "heeltap",
+        mixinStandardHelpOptions = true,
+        version = "heeltap 1.0.0",
+        description = "What a bar's drinks cost, which ones earn, what to charge, and where the liquor went:"
+                + " a month's review from its spreadsheets.",
+        footer = {"", "Exit codes: 0 done; 1 the input cannot be reviewed; 2 wrong usage; 3 could not write."})
+public final class Main implements Runnable {
+    @Spec
+    private CommandSpec spec = CommandSpec.create();
+
     private Main() {}
 
     public static void main(String[] args) {
-        System.err.println("Heeltap is being built.");
-        System.exit(2);
+        // UTF-8 whatever the machine's own character set, so that every name prints as it is
+        PrintStream out = new PrintStream(new FileOutputStream(FileDescriptor.out), true, StandardCharsets.UTF_8);
+        PrintStream err = new PrintStream(new FileOutputStream(FileDescriptor.err), true, StandardCharsets.UTF_8);
+        boolean terminal = isTerminal();
+        String noColour = System.getenv("NO_COLOR");
+        boolean colour = terminal && (noColour == null || noColour.isEmpty());
+        int code = run(new Console(out, err, terminal, colour), args);
+        out.flush();
+        System.exit(code);
+    }
+
+    /** Java 17 has no other way to ask; from 22 on a console is always there, and its own question is to be asked. */
+    @SuppressWarnings("SystemConsoleNull")
+    private static boolean isTerminal() {
+        return System.console() != null;
+    }
+
+    /** Runs a command on the given streams and gives its exit code. */
+    static int run(Console console, String... args) {
+        CommandLine commands = new CommandLine(new Main())
+                .addSubcommand(new ReviewCommand(console))
+                .addSubcommand(new CheckCommand(console))
+                .addSubcommand(new StartCommand(console))
+                .registerConverter(YearMonth.class, Main::month)
+                .setOut(writer(console.out()))
+                .setErr(writer(console.err()))
+                .setColorScheme(CommandLine.Help.defaultColorScheme(
+                        console.colour() ? CommandLine.Help.Ansi.ON : CommandLine.Help.Ansi.OFF));
+        return commands.execute(args);
+    }
+
+    private static PrintWriter writer(PrintStream stream) {
+        return new PrintWriter(new OutputStreamWriter(stream, StandardCharsets.UTF_8), true);
+    }
+
+    private static YearMonth month(String text) {
+        try {
+            return YearMonth.parse(text);
+        } catch (DateTimeException notAMonth) {
+            throw new TypeConversionException("'" + text + "' is no month such as 2026-10");
+        }
+    }
+
+    @Override
+    public void run() {
+        throw new ParameterException(spec.commandLine(), "Name a command: review, check or start.");
     }
 }

@@ -1,0 +1,38 @@
+package heeltap.cli;
+
+import heeltap.review.Reviews;
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+
+/** {@code heeltap check}. */
+@Command(
+        name = "check",
+        mixinStandardHelpOptions = true,
+        description = {
+            "Reads everything as review does and says how each file was understood, what was set aside and what is"
+                    + " wrong, with the place and what to do about it. Writes nothing."
+        })
+final class CheckCommand implements Callable<Integer> {
+    private final Console console;
+
+    @Mixin
+    private BarArguments bar = new BarArguments();
+
+    CheckCommand(Console console) {
+        this.console = console;
+    }
+
+    @Override
+    public Integer call() {
+        Optional<Reviews.Review> review = bar.review(console);
+        if (review.isEmpty()) {
+            return ExitCode.INPUT;
+        }
+        CheckLines.print(review.get(), console);
+        SummaryLines.print(review.get(), List.of(), console);
+        return ExitCode.DONE;
+    }
+}

@@ -1,0 +1,31 @@
+package heeltap.cost;
+
+import heeltap.match.Match;
+import heeltap.quantity.Amount;
+import heeltap.quantity.Exact;
+import heeltap.quantity.Money;
+import heeltap.source.Place;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * A spec line with its workings.
+ *
+ * @param ingredient the ingredient, preparation or drink, as the book spells it; as written where it is unknown
+ * @param kind null where it is unknown
+ * @param written amount and unit as typed
+ * @param amount in the thing's own measure (a drink in serves), before waste; null where it could not be worked out
+ * @param wastePercent added to the amount in cost and use
+ * @param unitCost for one of that measure as used, that is over Usable percent; null without a cost
+ * @param cost unitCost × amount × (1 + waste/100), unrounded; null where either is unknown
+ * @param computed whether the amount was solved from a target
+ */
+public record CostLine(
+        String ingredient,
+        Match.@Nullable Kind kind,
+        String written,
+        @Nullable Amount amount,
+        Exact wastePercent,
+        @Nullable Money unitCost,
+        @Nullable Money cost,
+        boolean computed,
+        Place place) {}

@@ -1,0 +1,94 @@
+package heeltap.cost;
+
+import heeltap.mixture.Contents;
+import heeltap.quantity.Amount;
+import heeltap.quantity.Exact;
+import heeltap.quantity.Measure;
+import heeltap.quantity.Money;
+import heeltap.record.SpecAmount;
+import heeltap.record.SpecLine;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * A spec line on its way to an amount.
+ *
+ * @param name of what it asks for, as the book spells it; as written where it is unknown
+ * @param supply what it asks for; null where that is unknown or leads back to the item itself
+ * @param value how much, in the supply's measure, before waste; null as long as it is not worked out
+ * @param juiceMl where it is juice of a thing counted in pieces or weighed whole, ml of it; else null
+ */
+record Row(
+        SpecLine line,
+        String name,
+        @Nullable Supply supply,
+        @Nullable Exact value,
+        @Nullable Exact juiceMl) {
+    Row with(@Nullable Exact newValue, @Nullable Exact newJuiceMl) {
+        return new Row(line, name, supply, newValue, newJuiceMl);
+    }
+
+    boolean isToTarget() {
+        return line.amount() instanceof SpecAmount.ToTarget;
+    }
+
+    /** With waste: what is taken for it. */
+    @Nullable Exact taken() {
+        return value == null
+                ? null
+                : value.times(Exact.ONE.plus(line.wastePercent().percent()));
+    }
+
+    /** What it puts into the mix; nothing where the amount is not known. */
+    Contents contents() {
+        if (supply == null || value == null) {
+            return Contents.NOTHING;
+        }
+        return juiceMl == null
+                ? supply.contents().times(value.toDouble())
+                : supply.juice().times(juiceMl.toDouble());
+    }
+
+    /** ml that it fills; 0 for a piece that is put in whole. */
+    Exact volume() {
+        if (juiceMl != null) {
+            return juiceMl;
+        }
+        return value != null && supply != null && supply.traits().measure() == Measure.ML
+                ? value
+                : Exact.ofPhysical(contents().volumeMl());
+    }
+
+    /** Something weighed of which nothing says what it fills: a peel, a spice, a leaf. */
+    boolean fillsUnknown() {
+        return supply != null
+                && value != null
+                && supply.traits().measure() == Measure.G
+                && juiceMl == null
+                && supply.contents().volumeMl() == 0;
+    }
+
+    /** A liquid, as against a dry solid: no solution is nine tenths sugar, acid and salt. */
+    boolean isLiquid() {
+        Contents contents = contents();
+        return contents.volumeMl() > 0
+                && contents.sugarG() + contents.acidG() + contents.saltG() < 0.9 * contents.massG();
+    }
+
+    CostLine costLine() {
+        Money unitCost = supply == null ? null : supply.unitCost();
+        Exact taken = taken();
+        String unit = line.unit().isBlank() ? "" : " " + line.unit();
+        return new CostLine(
+                name,
+                supply == null ? null : supply.kind(),
+                line.amountText() + unit,
+                supply == null || value == null
+                        ? null
+                        : new Amount(value, supply.traits().measure()),
+                line.wastePercent(),
+                unitCost,
+                unitCost == null || taken == null ? null : unitCost.times(taken),
+                isToTarget(),
+                line.place());
+    }
+}

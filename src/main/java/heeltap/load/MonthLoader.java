@@ -1,0 +1,355 @@
+package heeltap.load;
+
+import heeltap.record.Book;
+import heeltap.record.ColumnRule;
+import heeltap.record.FileAccount;
+import heeltap.record.KnownNames;
+import heeltap.record.Loss;
+import heeltap.record.Month;
+import heeltap.record.NameRule;
+import heeltap.record.SetAside;
+import heeltap.record.StockCount;
+import heeltap.source.Cell;
+import heeltap.source.Place;
+import heeltap.source.Problem;
+import heeltap.source.ProblemKind;
+import heeltap.source.Row;
+import heeltap.source.Sheet;
+import heeltap.source.SheetFacts;
+import heeltap.source.WithProblems;
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
+import java.time.YearMonth;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Set;
+import java.util.function.Supplier;
+import org.jspecify.annotations.Nullable;
+
+/** Reads the files of a month's folder into records. Nothing is dropped: each row is used, ignored or set aside. */
+public final class MonthLoader {
+    private static final int HEADING_WITHIN = 100;
+
+    private final MonthContext context;
+    private final RowsOut out = new RowsOut(new ProblemLog());
+    private final List<Supplier<FileAccount>> accounts = new ArrayList<>();
+    private final PriceList prices = new PriceList();
+    private final SalesFiles sales;
+    private final InvoiceFiles invoices;
+    private final List<StockCount> closing = new ArrayList<>();
+    private final List<StockCount> opening = new ArrayList<>();
+    private final List<Loss> losses = new ArrayList<>();
+
+    private MonthLoader(MonthContext context, List<MonthFile> files) {
+        this.context = context;
+        long sheets = files.stream()
+                .filter(file -> FileKind.find(file.path()) == FileKind.SALES)
+                .mapToLong(file -> file.sheets().size())
+                .sum();
+        this.sales = new SalesFiles(context, out, prices, sheets > 1);
+        this.invoices = new InvoiceFiles(context, out);
+    }
+
+    /** Told now and then how many rows of the present sheet have been read. */
+    @FunctionalInterface
+    public interface Progress {
+        void rows(int rows);
+    }
+
+    /**
+     * Reads a month.
+     *
+     * @param files in any order; they are taken by name
+     * @param names answers whether the book knows a name
+     * @param packs reads the texts of packs
+     * @return the month, with a problem for everything its reader should know; faults of single rows are told once a
+     *     column
+     * @throws IllegalStateException if control totals do not hold, which is a fault of the program
+     */
+    public static WithProblems<Month> load(
+            YearMonth month, List<MonthFile> files, Book book, KnownNames names, PackReader packs, Progress progress) {
+        List<MonthFile> sorted = files.stream()
+                .sorted(Comparator.comparing((MonthFile file) -> order(file)).thenComparing(MonthFile::path))
+                .toList();
+        return new MonthLoader(new MonthContext(month, book, names, packs, progress), sorted).load(sorted);
+    }
+
+    /** Price lists first: sales need them. */
+    private static int order(MonthFile file) {
+        return FileKind.find(file.path()) == FileKind.PRICES ? 0 : 1;
+    }
+
+    private WithProblems<Month> load(List<MonthFile> files) {
+        files.forEach(this::read);
+        invoices.finish();
+        sales.finish();
+        List<FileAccount> done = accounts.stream()
+                .map(Supplier::get)
+                .sorted(Comparator.comparing(account -> account.place().file()))
+                .toList();
+        List<SetAside> setAside = out.setAside().stream()
+                .sorted(Comparator.comparing(SetAside::place))
+                .toList();
+        Month month = new Month(
+                context.month(), sales.sales(), invoices.invoices(), closing, opening, losses, setAside, done);
+        return new WithProblems<>(month, out.log().all());
+    }
+
+    private void read(MonthFile file) {
+        FileKind kind = FileKind.find(file.path());
+        if (!file.problems().isEmpty()) {
+            file.problems().forEach(out.log()::add);
+            refuse(facts(file), file.problems().get(0).reason());
+        } else if (kind == null) {
+            notRead(file);
+        } else if (file.bytes() != null) {
+            readXml(file, file.bytes(), kind);
+        } else if (file.sheets().isEmpty()) {
+            refuse(facts(file), "The file has no sheets.");
+        } else {
+            readSheets(file, kind);
+        }
+    }
+
+    private void readXml(MonthFile file, MonthFile.Bytes bytes, FileKind kind) {
+        Place place = Place.of(file.path());
+        if (kind != FileKind.INVOICES) {
+            refuse(facts(file), "Only invoices are read from XML.");
+            return;
+        }
+        try (InputStream stream = bytes.open()) {
+            EInvoices.EInvoice invoice = EInvoices.read(stream, place);
+            accounts.add(invoices.read(new EInvoiceSheet(invoice, place, context.packs())));
+        } catch (EInvoices.Unreadable e) {
+            refuse(facts(file), e.reason());
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+
+    private static SheetFacts facts(MonthFile file) {
+        return file.sheets().isEmpty()
+                ? new SheetFacts(Place.of(file.path()), "", "", false, List.of())
+                : file.sheets().get(0).facts();
+    }
+
+    private void notRead(MonthFile file) {
+        SheetFacts facts = facts(file);
+        accounts.add(() -> Tally.unread(
+                new SheetFacts(Place.of(file.path()), facts.encoding(), facts.delimiter(), false, List.of()),
+                "not read"));
+        out.log()
+                .notice(
+                        ProblemKind.FILE_NOT_READ,
+                        Place.of(file.path()),
+                        "",
+                        "The file was not read: its name does not say what it is.",
+                        "Let the name begin with one of " + FileKind.beginnings() + " if it should be read.");
+    }
+
+    private void readSheets(MonthFile file, FileKind kind) {
+        List<Sheet> sheets =
+                file.sheets().stream().map(sheet -> unfolded(sheet, kind)).toList();
+        List<@Nullable Layout> layouts = new ArrayList<>();
+        for (Sheet sheet : sheets) {
+            layouts.add(sheet.facts().hidden() ? null : layout(sheet, kind));
+        }
+        boolean any = layouts.stream().anyMatch(layout -> layout != null);
+        for (int i = 0; i < sheets.size(); i++) {
+            Sheet sheet = sheets.get(i);
+            sheet.facts().problems().forEach(out.log()::add);
+            Layout layout = layouts.get(i);
+            if (layout != null) {
+                tellUnread(layout, kind);
+                readSheet(sheet, layout, kind);
+            } else if (any || sheet.facts().hidden()) {
+                skip(sheet);
+            } else {
+                refuseSheet(sheet, kind);
+            }
+        }
+    }
+
+    /** A sheet that Columns says has one column an item becomes one of rows. */
+    private Sheet unfolded(Sheet sheet, FileKind kind) {
+        for (ColumnRule rule : context.rules(sheet.facts().place().file())) {
+            if (kind == FileKind.SALES && TextFold.fold(rule.field()).equals(WideSheet.FIELD)) {
+                Sheet wide = WideSheet.of(sheet, head(sheet), rule.heading());
+                if (wide != null) {
+                    out.log()
+                            .notice(
+                                    ProblemKind.VALUE_AMBIGUOUS,
+                                    sheet.facts().place(),
+                                    rule.heading(),
+                                    "The sheet has one column an item, as Columns says; each filled cell counts as a row.",
+                                    "Remove the row from Columns if this is not right.");
+                    return wide;
+                }
+            }
+        }
+        return sheet;
+    }
+
+    private @Nullable Layout layout(Sheet sheet, FileKind kind) {
+        return new LayoutFinder(kind, context.rules(sheet.facts().place().file()))
+                .find(sheet.facts().place(), head(sheet));
+    }
+
+    private static List<Row> head(Sheet sheet) {
+        List<Row> head = new ArrayList<>();
+        sheet.read(row -> {
+            head.add(row);
+            return head.size() < HEADING_WITHIN;
+        });
+        return head;
+    }
+
+    private void readSheet(Sheet sheet, Layout layout, FileKind kind) {
+        switch (kind) {
+            case PRICES -> {
+                FileAccount account = prices.read(sheet, layout, context, out);
+                accounts.add(() -> account);
+            }
+            case SALES -> accounts.add(sales.read(sheet, layout));
+            case INVOICES -> accounts.add(invoices.read(sheet, layout));
+            case STOCK, STOCK_OPENING, LOSSES -> {
+                CountSheet counts = new CountSheet(sheet, layout, context, kind, out);
+                counts.read();
+                (kind == FileKind.STOCK ? closing : opening).addAll(counts.counts());
+                losses.addAll(counts.losses());
+                FileAccount account = counts.account();
+                accounts.add(() -> account);
+            }
+        }
+    }
+
+    /** Two numbers or more: a row of a table rather than of a title. */
+    private static boolean hasNumbers(Row row) {
+        return row.cells().stream()
+                        .filter(cell ->
+                                cell.number() != null || NumberText.readings(cell.text()) != NumberText.Readings.NONE)
+                        .count()
+                >= 2;
+    }
+
+    private void tellUnread(Layout layout, FileKind kind) {
+        for (ColumnRule rule : context.rules(layout.sheet().file())) {
+            String wanted = TextFold.fold(rule.heading());
+            boolean there = wanted.isEmpty()
+                    || layout.headings().values().stream()
+                            .anyMatch(heading -> TextFold.fold(heading).equals(wanted));
+            if (!there && !TextFold.fold(rule.field()).equals(WideSheet.FIELD)) {
+                out.log()
+                        .notice(
+                                ProblemKind.COLUMN_MISSING,
+                                layout.sheet().withRow(layout.headingRow()),
+                                rule.heading(),
+                                "The sheet Columns maps this heading to " + rule.field() + ", but no column has it.",
+                                "Correct the heading in Columns, or let the file's name begin otherwise.");
+            }
+        }
+        List<String> unread = new ArrayList<>();
+        layout.headings().entrySet().stream()
+                .sorted(java.util.Map.Entry.comparingByKey())
+                .forEach(heading -> {
+                    if (!layout.columns().containsValue(heading.getKey())) {
+                        unread.add(heading.getValue());
+                    }
+                });
+        long numbers = layout.above().stream().filter(MonthLoader::hasNumbers).count();
+        if (kind != FileKind.INVOICES && numbers >= 2) {
+            out.log()
+                    .notice(
+                            ProblemKind.SHEET_NOT_READ,
+                            layout.sheet().withRow(layout.above().get(0).number()),
+                            "",
+                            "Another table stands above the heading in row " + layout.headingRow()
+                                    + "; it is not read.",
+                            "Put it on a sheet of its own if it should be.");
+        }
+        if (!unread.isEmpty()) {
+            out.log()
+                    .notice(
+                            ProblemKind.COLUMN_UNKNOWN,
+                            layout.sheet().withRow(layout.headingRow()),
+                            String.join(", ", unread),
+                            unread.size() == 1 ? "This column is not used." : "These columns are not used.",
+                            "Map them in the sheet Columns of the book if they should be.");
+        }
+    }
+
+    private void skip(Sheet sheet) {
+        SheetFacts facts = sheet.facts();
+        accounts.add(() -> Tally.unread(facts, "not read"));
+        out.log()
+                .notice(
+                        ProblemKind.SHEET_NOT_READ,
+                        facts.place(),
+                        "",
+                        facts.hidden()
+                                ? "The sheet is hidden and was not read."
+                                : "The sheet has no heading row of this kind of file and was not read.",
+                        "Nothing is to be done if it holds nothing of the month.");
+    }
+
+    private void refuseSheet(Sheet sheet, FileKind kind) {
+        List<Row> head = head(sheet);
+        if (head.stream().allMatch(Row::isBlank)) {
+            refuse(sheet.facts(), "The file is empty.");
+            return;
+        }
+        String items = kind == FileKind.SALES ? itemsInColumns(head) : "";
+        if (!items.isEmpty()) {
+            refuse(
+                    sheet.facts(),
+                    "It has one column an item (" + items + "); say so in the sheet Columns of the book: Field \""
+                            + WideSheet.FIELD + "\", Heading the first item.");
+            return;
+        }
+        Set<Field> found =
+                new LayoutFinder(kind, context.rules(sheet.facts().place().file())).nearest(head);
+        List<String> missing = new ArrayList<>();
+        for (List<Field> any : kind.required()) {
+            if (any.stream().noneMatch(found::contains)) {
+                missing.add(String.join(" or ", any.stream().map(Field::word).toList()));
+            }
+        }
+        refuse(
+                sheet.facts(),
+                "No row names the columns of " + kind.word()
+                        + (missing.isEmpty() ? "." : ": missing " + String.join(", ", missing) + "."));
+    }
+
+    /** The first names of a row that names at least three items; empty where no row does. */
+    private String itemsInColumns(List<Row> head) {
+        for (Row row : head) {
+            List<String> items = new ArrayList<>();
+            for (Cell cell : row.cells()) {
+                String name = TextFold.trim(cell.text());
+                boolean known =
+                        context.names().ask(NameRule.Where.SALES, name, "").answer() == KnownNames.Answer.KNOWN;
+                if (known && !items.contains(name)) {
+                    items.add(name);
+                }
+            }
+            if (items.size() >= 3) {
+                return String.join(", ", items.subList(0, 3)) + " …";
+            }
+        }
+        return "";
+    }
+
+    private void refuse(SheetFacts facts, String reason) {
+        accounts.add(() -> Tally.unread(facts, "refused"));
+        out.setAside().add(new SetAside(facts.place(), "The file was refused: " + reason, "", null, null, List.of()));
+        out.log()
+                .add(Problem.fault(
+                        ProblemKind.FILE_UNREADABLE,
+                        facts.place(),
+                        "",
+                        "The file was refused as a whole: " + reason,
+                        "Give its columns usual headings, or map them in the sheet Columns of the book."));
+    }
+}

@@ -1,0 +1,388 @@
+package heeltap.load;
+
+import heeltap.quantity.Money;
+import heeltap.record.FileAccount;
+import heeltap.record.KnownNames;
+import heeltap.record.NameRule;
+import heeltap.record.SaleKind;
+import heeltap.record.SaleTotal;
+import heeltap.source.Cell;
+import heeltap.source.ProblemKind;
+import heeltap.source.Row;
+import heeltap.source.Sheet;
+import java.math.BigDecimal;
+import java.time.YearMonth;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import org.jspecify.annotations.Nullable;
+
+/** Reads one sheet of sales, adding its rows up while they pass. */
+final class SalesSheet {
+    private static final Field[] SUMMED = {Field.QUANTITY, Field.GROSS, Field.DISCOUNT, Field.NET, Field.TAX};
+
+    private final Sheet sheet;
+    private final Layout layout;
+    private final Reading reading;
+    private final MonthContext context;
+    private final RowsOut out;
+    private final PriceList prices;
+    private final Fields fields;
+    private final SaleRow sale;
+    private final Tally tally = new Tally();
+    private final PrintedTotals totals;
+    private final Map<String, Map<String, Entry>> entries = new HashMap<>();
+    private final RowIdentity identity = new RowIdentity();
+    private final TicketDiscounts discounts = new TicketDiscounts();
+    private final Voids voids;
+    private @Nullable RepeatedRows earlier;
+    private @Nullable Returns returns;
+    private boolean[] repeatedDays = RowIdentity.noDays();
+    private boolean anyMoney;
+    private boolean otherTable;
+
+    /** What is known of one name and code. */
+    private static final class Entry {
+        private final String item;
+        private final String code;
+        private final KnownNames.Verdict verdict;
+        private final SaleSums sums;
+
+        Entry(String item, String code, KnownNames.Verdict verdict) {
+            this.item = item;
+            this.code = code;
+            this.verdict = verdict;
+            this.sums = new SaleSums(item, code);
+        }
+    }
+
+    SalesSheet(Sheet sheet, Layout layout, MonthContext context, RowsOut out, PriceList prices) {
+        this.sheet = sheet;
+        this.layout = layout;
+        this.context = context;
+        this.out = out;
+        this.prices = prices;
+        this.reading = Evidence.read(sheet, layout, context, out.log());
+        this.fields = new Fields(layout);
+        this.sale = new SaleRow(layout, reading, fields, prices, context.settings());
+        this.totals = new PrintedTotals(layout, reading, SUMMED);
+        this.voids = new Voids(layout);
+    }
+
+    /**
+     * @param earlierRows of sheets read before; null where there is no other sheet
+     * @param repeated the days that an earlier sheet holds, row for row
+     */
+    void read(@Nullable RepeatedRows earlierRows, boolean[] repeated) {
+        earlier = earlierRows;
+        repeatedDays = repeated;
+        read();
+        tellMoney();
+    }
+
+    /** Reads a sheet of returns: each row is taken off the sale of its ticket and item. */
+    void readReturns(Returns sold) {
+        returns = sold;
+        read();
+    }
+
+    private void read() {
+        if (reading.hasVoids()) {
+            findVoids();
+        }
+        if (reading.hasDiscountRows()) {
+            findDiscounts();
+        }
+        sheet.read(row -> {
+            if (row.number() > layout.headingRow() && !row.isBlank()) {
+                take(row);
+                if ((tally.rows() & 0x3FFF) == 0) {
+                    context.progress().rows(tally.rows());
+                }
+            }
+            return true;
+        });
+        discounts.share(this::settleDiscount);
+    }
+
+    private void findDiscounts() {
+        sheet.read(row -> {
+            if (row.number() > layout.headingRow() && !row.isBlank()) {
+                fields.load(row);
+                sale.read(null, "");
+                if (TicketDiscounts.isOne(fields.text(Field.ITEM), fields.text(Field.TICKET), sale.money)) {
+                    discounts.want(fields.text(Field.TICKET));
+                }
+            }
+            return true;
+        });
+    }
+
+    private void settleDiscount(TicketDiscounts.Discount discount, boolean shared) {
+        Tally.Fate fate = shared ? Tally.Fate.USED : Tally.Fate.SET_ASIDE;
+        tally.fate(fate, discount.quantity(), discount.money());
+        if (!shared) {
+            out.setAside(
+                    layout.sheet().withRow(discount.row().number()),
+                    ProblemKind.VALUE_INVALID,
+                    "The ticket has no sales that could bear this discount.",
+                    RowsOut.text(discount.row()),
+                    discount.quantity(),
+                    discount.money(),
+                    List.of());
+        }
+    }
+
+    private void findVoids() {
+        for (boolean counting : new boolean[] {false, true}) {
+            sheet.read(row -> {
+                if (row.number() > layout.headingRow() && !row.isBlank()) {
+                    fields.load(row);
+                    sale.read(given(), fields.text(Field.CODE));
+                    voids.see(fields, sale, counting);
+                }
+                return true;
+            });
+        }
+        voids.decide(layout, out.log());
+    }
+
+    private @Nullable SaleKind given() {
+        return returns == null ? null : SaleKind.REFUND;
+    }
+
+    private void take(Row row) {
+        fields.load(row);
+        tally.row();
+        if (otherTable && !layout.isHeading(row)) {
+            tally.fate(Tally.Fate.IGNORED, null, null);
+            return;
+        }
+        otherTable = false;
+        Entry entry = entry(fields.text(Field.ITEM), fields.text(Field.CODE));
+        boolean known = entry != null && entry.verdict.answer() != KnownNames.Answer.UNKNOWN;
+        if (!known && isNoRecord(row, entry)) {
+            tally.fate(Tally.Fate.IGNORED, null, null);
+            return;
+        }
+        sale.read(given(), entry == null ? "" : entry.code.isEmpty() ? entry.item : entry.code);
+        totals.add(fields);
+        tally.in(sale.quantity, sale.money);
+        anyMoney |= sale.money != null;
+        if (entry == null) {
+            setAside(row, ProblemKind.VALUE_MISSING, null, "The row names no item.", RowsOut.text(row), List.of());
+        } else if (!known && isTicketDiscount(row, entry)) {
+            return;
+        } else if (sale.flaw != null) {
+            SaleRow.Flaw flaw = sale.flaw;
+            setAside(row, flaw.kind(), flaw.field(), flaw.reason(), RowsOut.text(row), List.of());
+        } else {
+            settle(row, entry);
+        }
+    }
+
+    /** Repeated headings, section rows and totals carry no sale of their own. */
+    private boolean isNoRecord(Row row, @Nullable Entry entry) {
+        if (layout.isHeading(row)) {
+            return true;
+        }
+        Field name = layout.has(Field.ITEM) ? Field.ITEM : Field.CODE;
+        if (totals.isTotal(row, fields, name)) {
+            totals.total(row, fields, name);
+            return true;
+        }
+        if (row.cells().size() == 1
+                && layout.columns().size() > 1
+                && isText(row.cells().get(0))) {
+            totals.section(row.cells().get(0).text());
+            return true;
+        }
+        if (LayoutFinder.isHeadingLike(row, FileKind.SALES)) {
+            otherTable = true;
+            out.log()
+                    .notice(
+                            ProblemKind.SHEET_NOT_READ,
+                            layout.sheet().withRow(row.number()),
+                            RowsOut.text(row),
+                            "Another table begins here; it is not read.",
+                            "Put it on a sheet of its own if it should be.");
+            return true;
+        }
+        return entry == null && row.cells().stream().noneMatch(cell -> isMapped(cell.column()));
+    }
+
+    /** The discount waits for its ticket to be read. */
+    private boolean isTicketDiscount(Row row, Entry entry) {
+        String ticket = fields.text(Field.TICKET);
+        BigDecimal money = sale.money;
+        return money != null
+                && TicketDiscounts.isOne(entry.item, ticket, money)
+                && discounts.add(ticket, new TicketDiscounts.Discount(row, sale.quantity, money));
+    }
+
+    private boolean isMapped(int column) {
+        return layout.columns().containsValue(column);
+    }
+
+    private static boolean isText(Cell cell) {
+        return cell.number() == null && NumberText.readings(cell.text()) == NumberText.Readings.NONE;
+    }
+
+    private void settle(Row row, Entry entry) {
+        YearMonth month = context.month();
+        boolean outside = sale.day != null && !YearMonth.from(sale.day).equals(month);
+        if (outside) {
+            setAside(
+                    row,
+                    ProblemKind.DATE_OUTSIDE,
+                    Field.DATE,
+                    "The row belongs to another month than " + month + ".",
+                    RowsOut.text(row),
+                    List.of());
+            return;
+        }
+        if (earlier != null && identity.isRepeated(fields, sale, earlier, repeatedDays)) {
+            setAside(
+                    row,
+                    ProblemKind.ROW_REPEATED,
+                    null,
+                    "The row repeats one of another file of this month.",
+                    RowsOut.text(row),
+                    List.of());
+        } else if (entry.verdict.answer() == KnownNames.Answer.IGNORED
+                || sale.kind == SaleKind.VOID
+                || voids.cancels(fields, sale)) {
+            tally.fate(Tally.Fate.IGNORED, sale.quantity, sale.money);
+        } else if (entry.verdict.answer() == KnownNames.Answer.UNKNOWN) {
+            String name = entry.item.isEmpty() ? entry.code : entry.item;
+            Field field = fields.has(Field.ITEM) ? Field.ITEM : Field.CODE;
+            setAside(row, ProblemKind.NAME_UNKNOWN, field, "The name is not known.", name, entry.verdict.nearest());
+        } else if (returns != null && !fields.text(Field.TICKET).isEmpty()) {
+            takeBack(row, entry, returns.find(Returns.key(fields)));
+        } else {
+            use(row, entry);
+        }
+        if (sale.kind == SaleKind.VOID) {
+            totals.addVoid(fields);
+        }
+    }
+
+    private void use(Row row, Entry entry) {
+        BigDecimal quantity = Objects.requireNonNull(sale.quantity);
+        BigDecimal net = sale.net;
+        if (sale.kind == SaleKind.REFUND) {
+            quantity = quantity.abs();
+            net = net == null ? null : net.abs();
+        }
+        entry.sums.add(sale.day, sale.kind, quantity, net, sale.rate, row.number());
+        discounts.use(fields.text(Field.TICKET), entry.sums, sale);
+        tally.fate(Tally.Fate.USED, sale.quantity, sale.money);
+    }
+
+    /** Takes a return off the sale of its ticket and item; without money of its own it has the sale's. */
+    private void takeBack(Row row, Entry entry, Returns.@Nullable Sold sold) {
+        BigDecimal quantity = Objects.requireNonNull(sale.quantity).abs();
+        String text = RowsOut.text(row);
+        if (sold == null || !sold.isSold()) {
+            String reason = "No sale of this ticket and item was read, so nothing can be taken off.";
+            setAside(row, ProblemKind.VALUE_DOUBTFUL, Field.TICKET, reason, text, List.of());
+        } else if (sold.isRefunded()) {
+            setAside(
+                    row,
+                    ProblemKind.ROW_REPEATED,
+                    Field.TICKET,
+                    "The sales hold this refund already.",
+                    text,
+                    List.of());
+        } else if (!sold.takeBack(quantity)) {
+            setAside(
+                    row,
+                    ProblemKind.VALUE_DOUBTFUL,
+                    Field.QUANTITY,
+                    "More is returned than was sold on the ticket.",
+                    text,
+                    List.of());
+        } else {
+            sale.day = sale.day == null ? sold.day() : sale.day;
+            Money net = sale.net == null ? sold.net(quantity) : null;
+            use(row, entry);
+            if (net != null) {
+                entry.sums.adjust(sale.day, sale.kind, net);
+            }
+        }
+    }
+
+    private void setAside(
+            Row row, ProblemKind kind, @Nullable Field field, String reason, String text, List<String> nearest) {
+        tally.fate(Tally.Fate.SET_ASIDE, sale.quantity, sale.money);
+        out.setAside(
+                field == null ? layout.sheet().withRow(row.number()) : layout.cell(field, row.number()),
+                kind,
+                reason,
+                text,
+                sale.quantity,
+                sale.money,
+                nearest);
+    }
+
+    private @Nullable Entry entry(String item, String code) {
+        if (item.isEmpty() && code.isEmpty()) {
+            return null;
+        }
+        Map<String, Entry> byCode = entries.get(item);
+        Entry entry = byCode == null ? null : byCode.get(code);
+        if (entry == null) {
+            String name = item.isEmpty() ? prices.name(code) : item;
+            entry = new Entry(name, code, context.names().ask(NameRule.Where.SALES, name, code));
+            entries.computeIfAbsent(item, k -> new HashMap<>()).put(code, entry);
+        }
+        return entry;
+    }
+
+    private void tellMoney() {
+        if (!anyMoney && tally.rows() > 0 && !layout.hasAny(Field.GROSS, Field.NET, Field.UNIT_PRICE)) {
+            out.log()
+                    .notice(
+                            ProblemKind.COLUMN_MISSING,
+                            layout.sheet(),
+                            "",
+                            "The file has no money; the menu prices of the book serve.",
+                            "Export it with a column of gross or net sales for the money really taken.");
+        }
+    }
+
+    RowIdentity identity() {
+        return identity;
+    }
+
+    boolean hasClock() {
+        return reading.hasTime();
+    }
+
+    List<SaleTotal> sales() {
+        List<SaleTotal> sales = new ArrayList<>();
+        for (Map<String, Entry> byCode : entries.values()) {
+            for (Entry entry : byCode.values()) {
+                sales.addAll(entry.sums.totals(layout.sheet(), context.month()));
+            }
+        }
+        sales.sort(SalesFiles.ORDER);
+        return sales;
+    }
+
+    FileAccount account() {
+        BigDecimal printed = totals.finish(out.log(), Field.GROSS, Field.NET);
+        boolean hasMoney = anyMoney || layout.hasAny(Field.GROSS, Field.NET, Field.UNIT_PRICE);
+        return tally.account(
+                sheet.facts(),
+                FileKind.SALES.word(),
+                layout.headingRow(),
+                reading.datesWord(),
+                reading.decimalsWord(),
+                true,
+                hasMoney,
+                printed);
+    }
+}

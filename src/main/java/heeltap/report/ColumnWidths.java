@@ -1,0 +1,127 @@
+package heeltap.report;
+
+import heeltap.document.Table;
+import java.util.List;
+import java.util.Optional;
+
+/** The widths of a table's columns and the size of its type, in points. */
+final class ColumnWidths {
+    private static final float STEP = 0.25f;
+    private static final float WIDEST_GAP = 20;
+
+    private final float size;
+    private final float[] widths;
+    private final float gap;
+
+    private ColumnWidths(float size, float[] widths, float gap) {
+        this.size = size;
+        this.widths = widths;
+        this.gap = gap;
+    }
+
+    float size() {
+        return size;
+    }
+
+    float of(int column) {
+        return widths[column];
+    }
+
+    float left(int column) {
+        float left = 0;
+        for (int i = 0; i < column; i++) {
+            left += widths[i] + gap;
+        }
+        return left;
+    }
+
+    /** Empty where even the smallest type does not fit. */
+    static Optional<ColumnWidths> of(TableLayout layout, Table table, List<Integer> columns) {
+        for (float size = Look.TABLE; size >= Look.TABLE_FLOOR; size -= STEP) {
+            float gap = 2 * TableLayout.padding();
+            float room = layout.available() - gap * (columns.size() - 1);
+            float[] natural = new float[columns.size()];
+            float[] least = new float[columns.size()];
+            for (int c = 0; c < columns.size(); c++) {
+                float[] wants = layout.wants(table, columns.get(c), size);
+                natural[c] = wants[0];
+                least[c] = wants[1];
+            }
+            if (sum(natural) <= room) {
+                return Optional.of(spread(table, columns, size, natural, gap, room));
+            }
+            if (sum(least) <= room && (size <= Look.TABLE - 1.5f || shrinkIsMild(natural, least, room))) {
+                return Optional.of(new ColumnWidths(size, between(natural, least, room), gap));
+            }
+        }
+        return Optional.empty();
+    }
+
+    static ColumnWidths squeezed(int columns, float available) {
+        float gap = 2 * TableLayout.padding();
+        float[] widths = new float[columns];
+        java.util.Arrays.fill(widths, (available - gap * (columns - 1)) / columns);
+        return new ColumnWidths(Look.TABLE_FLOOR, widths, gap);
+    }
+
+    /** Whether wrapping at this size leaves the flexible columns at least half of what they want. */
+    private static boolean shrinkIsMild(float[] natural, float[] least, float room) {
+        float flexible = 0;
+        for (int i = 0; i < natural.length; i++) {
+            flexible += natural[i] - least[i];
+        }
+        return room - sum(least) >= flexible * 0.3f;
+    }
+
+    /** Room left over goes to the gaps first, then to the columns of text. */
+    private static ColumnWidths spread(
+            Table table, List<Integer> columns, float size, float[] natural, float gap, float room) {
+        float left = room - sum(natural);
+        float wider = columns.size() < 2 ? gap : Math.min(WIDEST_GAP, gap + left / (columns.size() - 1));
+        left -= (wider - gap) * (columns.size() - 1);
+        long texts = columns.stream()
+                .filter(c -> !table.columns().get(c).format().isNumeric())
+                .count();
+        float[] widths = natural.clone();
+        for (int i = 0; i < widths.length; i++) {
+            boolean numeric = table.columns().get(columns.get(i)).format().isNumeric();
+            if (texts > 0 && !numeric) {
+                widths[i] += left / texts;
+            } else if (texts == 0) {
+                widths[i] += left / widths.length;
+            }
+        }
+        return new ColumnWidths(size, widths, wider);
+    }
+
+    /** Columns wider than a common cap give way to it, so that narrow columns keep what they want. */
+    private static float[] between(float[] natural, float[] least, float room) {
+        float low = 0;
+        float high = room;
+        for (int i = 0; i < 40; i++) {
+            float cap = (low + high) / 2;
+            if (sum(capped(natural, least, cap)) <= room) {
+                low = cap;
+            } else {
+                high = cap;
+            }
+        }
+        return capped(natural, least, low);
+    }
+
+    private static float[] capped(float[] natural, float[] least, float cap) {
+        float[] widths = new float[natural.length];
+        for (int i = 0; i < widths.length; i++) {
+            widths[i] = Math.max(least[i], Math.min(natural[i], cap));
+        }
+        return widths;
+    }
+
+    private static float sum(float[] values) {
+        float sum = 0;
+        for (float value : values) {
+            sum += value;
+        }
+        return sum;
+    }
+}

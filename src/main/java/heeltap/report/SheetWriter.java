@@ -1,0 +1,331 @@
+package heeltap.report;
+
+import heeltap.document.BarChart;
+import heeltap.document.Block;
+import heeltap.document.CellValue;
+import heeltap.document.Column;
+import heeltap.document.Finding;
+import heeltap.document.Format;
+import heeltap.document.ScatterChart;
+import heeltap.document.Table;
+import heeltap.document.TableRow;
+import heeltap.document.TableRow.Emphasis;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import org.apache.poi.common.usermodel.HyperlinkType;
+import org.apache.poi.ss.usermodel.DataValidation;
+import org.apache.poi.ss.usermodel.DataValidationConstraint.OperatorType;
+import org.apache.poi.ss.usermodel.DataValidationHelper;
+import org.apache.poi.ss.util.CellRangeAddress;
+import org.apache.poi.ss.util.CellRangeAddressList;
+import org.apache.poi.xssf.usermodel.XSSFCell;
+import org.apache.poi.xssf.usermodel.XSSFCellStyle;
+import org.apache.poi.xssf.usermodel.XSSFHyperlink;
+import org.apache.poi.xssf.usermodel.XSSFRow;
+import org.apache.poi.xssf.usermodel.XSSFSheet;
+
+/** One sheet: blocks under each other, tables beginning in the first column. */
+final class SheetWriter {
+    /** A place kept for a chart. */
+    record ChartPlace(XSSFSheet sheet, Block chart, int row, int rows) {}
+
+    /** A cell that shall link to where a section's figures stand. */
+    record LinkPlace(XSSFCell cell, String section) {}
+
+    private static final int CHART_ROWS = 32;
+    private static final int TEXT_COLUMNS = 8;
+    private static final double LEAST_WIDTH = 9;
+    private static final double WIDEST_TEXT = 44;
+
+    private final WorkbookParts parts;
+    private final XSSFSheet sheet;
+    private final List<TablePlace> tables = new ArrayList<>();
+    private final List<ChartPlace> charts = new ArrayList<>();
+    private final List<LinkPlace> links = new ArrayList<>();
+    private final double[] widths = new double[256];
+    private final Map<XSSFRow, String> paragraphs = new LinkedHashMap<>();
+    private int next;
+
+    SheetWriter(WorkbookParts parts, XSSFSheet sheet) {
+        this.parts = parts;
+        this.sheet = sheet;
+    }
+
+    List<TablePlace> tables() {
+        return tables;
+    }
+
+    List<ChartPlace> charts() {
+        return charts;
+    }
+
+    List<LinkPlace> links() {
+        return links;
+    }
+
+    int nextRow() {
+        return next;
+    }
+
+    void title(String above, String title) {
+        if (!above.isEmpty()) {
+            text(parts.styles().bar(), above);
+        }
+        row().setHeightInPoints(24);
+        cell(next - 1, 0, parts.styles().title()).setCellValue(title);
+    }
+
+    void blocks(List<Block> blocks) {
+        blocks.forEach(this::block);
+    }
+
+    void backLink(String firstSheet) {
+        row();
+        XSSFCell cell = cell(next - 1, 0, parts.styles().link());
+        cell.setCellValue(parts.words().get("back", firstSheet));
+        link(cell, TablePlace.quoted(firstSheet) + "!A1");
+        next++;
+    }
+
+    void contents(List<String> sheets) {
+        next++;
+        text(parts.styles().subtitle(), parts.words().get("contents"));
+        for (String name : sheets) {
+            row();
+            XSSFCell cell = cell(next - 1, 0, parts.styles().link());
+            cell.setCellValue(name);
+            link(cell, TablePlace.quoted(name) + "!A1");
+        }
+    }
+
+    static void link(XSSFCell cell, String target) {
+        XSSFHyperlink link = cell.getSheet().getWorkbook().getCreationHelper().createHyperlink(HyperlinkType.DOCUMENT);
+        link.setAddress(target);
+        cell.setHyperlink(link);
+    }
+
+    void finish() {
+        for (int i = 0; i < widths.length; i++) {
+            if (widths[i] > 0) {
+                sheet.setColumnWidth(i, (int) Math.round(Math.min(widths[i], 60) * 256));
+            }
+        }
+        double across = 0;
+        for (int i = 0; i < TEXT_COLUMNS; i++) {
+            across += widths[i] > 0 ? Math.min(widths[i], 60) : sheet.getDefaultColumnWidth();
+        }
+        double room = across * 0.94 - 2;
+        paragraphs.forEach((row, text) -> row.setHeightInPoints(parts.lines(text, room) * 13.5f + 3));
+        sheet.setDisplayGridlines(false);
+        sheet.setPrintGridlines(false);
+    }
+
+    private void block(Block block) {
+        if (block instanceof Block.Paragraph paragraph) {
+            wrapped(parts.styles().text(), paragraph.text());
+        } else if (block instanceof Block.Heading heading) {
+            next++;
+            text(parts.styles().subtitle(), heading.text());
+        } else if (block instanceof Block.Caution caution) {
+            wrapped(parts.styles().caution(), parts.words().get("caution") + ": " + caution.text());
+        } else if (block instanceof Block.Points points) {
+            points.points().forEach(point -> wrapped(parts.styles().text(), "\u2022 " + point));
+        } else if (block instanceof Block.Figures figures) {
+            figures(figures.figures());
+        } else if (block instanceof Block.Findings findings) {
+            findings(findings.findings());
+        } else if (block instanceof Block.TableView view) {
+            table(view.table());
+        } else if (block instanceof ScatterChart || block instanceof BarChart) {
+            int rows = block instanceof ScatterChart chart
+                    ? CHART_ROWS + Math.min(20, chart.points().size() / 4)
+                    : 18;
+            if (next > 4) {
+                sheet.setRowBreak(next - 1);
+            }
+            charts.add(new ChartPlace(sheet, block, next + 1, rows));
+            next += rows + 2;
+        }
+    }
+
+    private void figures(List<Block.Figure> figures) {
+        next++;
+        headings(List.of("figure", "value", "change"), 1);
+        for (Block.Figure figure : figures) {
+            row();
+            boxed(next - 1, 0, figure.name());
+            String pattern = parts.styles().pattern(figure.format(), true, 4);
+            XSSFCell cell = cell(next - 1, 1, parts.styles().body(pattern, true, Emphasis.MARKED, false, false));
+            value(cell, figure.value());
+            boxed(next - 1, 2, figure.change());
+        }
+    }
+
+    private void findings(List<Finding> findings) {
+        next++;
+        headings(List.of("finding", "amount", "readOn"), 1);
+        widen(0, 62);
+        for (Finding finding : findings) {
+            XSSFRow row = row();
+            int lines = parts.lines(finding.sentence(), 60);
+            row.setHeightInPoints(lines * 13.5f + 2);
+            boxed(next - 1, 0, finding.sentence());
+            String pattern = parts.styles().pattern(Format.MONEY, true, 4);
+            XSSFCell cell = cell(next - 1, 1, parts.styles().body(pattern, true, Emphasis.PLAIN, false, false));
+            if (finding.amount() != null) {
+                cell.setCellValue(finding.amount().amount().toDouble());
+            }
+            links.add(new LinkPlace(cell(next - 1, 2, parts.styles().link()), finding.section()));
+        }
+    }
+
+    private void headings(List<String> keys, int numericColumn) {
+        row();
+        for (int i = 0; i < keys.size(); i++) {
+            cell(next - 1, i, parts.styles().heading(i == numericColumn))
+                    .setCellValue(parts.words().get(keys.get(i)));
+            widen(i, 16);
+        }
+    }
+
+    private void boxed(int row, int column, String text) {
+        cell(row, column, parts.styles().body("", false, Emphasis.PLAIN, false, startsLikeFormula(text)))
+                .setCellValue(text);
+        widen(column, Math.min(WIDEST_TEXT, parts.characters(text) + 2));
+    }
+
+    private void table(Table table) {
+        if (next > 3) {
+            next++;
+        }
+        text(parts.styles().subtitle(), table.title());
+        if (!table.note().isEmpty()) {
+            wrapped(parts.styles().note(), table.note());
+        }
+        TablePlace place = new TablePlace(sheet.getSheetName(), table, next);
+        tables.add(place);
+        List<String> patterns = new ArrayList<>();
+        for (int c = 0; c < table.columns().size(); c++) {
+            patterns.add(parts.styles().pattern(table, c));
+            widen(c, width(table, c));
+        }
+        headingRow(table);
+        table.rows().forEach(row -> bodyRow(place, row, patterns, false));
+        table.total().ifPresent(row -> bodyRow(place, row, patterns, true));
+        validate(place);
+        next++;
+    }
+
+    /** Where the reader types, only numbers from zero on are taken. */
+    private void validate(TablePlace place) {
+        DataValidationHelper helper = sheet.getDataValidationHelper();
+        for (int c = 0; c < place.table().columns().size() && !place.isEmpty(); c++) {
+            if (place.table().columns().get(c).input()) {
+                DataValidation validation = helper.createValidation(
+                        helper.createDecimalConstraint(OperatorType.GREATER_OR_EQUAL, "0", ""),
+                        new CellRangeAddressList(place.firstRow(), place.lastRow(), c, c));
+                validation.setShowErrorBox(true);
+                validation.createErrorBox(
+                        place.table().columns().get(c).heading(), parts.words().get("typeNumber"));
+                sheet.addValidationData(validation);
+            }
+        }
+    }
+
+    private void headingRow(Table table) {
+        XSSFRow row = row();
+        int lines = 1;
+        for (int c = 0; c < table.columns().size(); c++) {
+            Column column = table.columns().get(c);
+            XSSFCell cell =
+                    cell(next - 1, c, parts.styles().heading(column.format().isNumeric()));
+            cell.setCellValue(column.heading());
+            lines = Math.max(lines, parts.lines(column.heading(), widths[c] - 3));
+            parts.note(cell, column.explanation());
+        }
+        row.setHeightInPoints(lines * 12.5f + 5);
+    }
+
+    private void bodyRow(TablePlace place, TableRow row, List<String> patterns, boolean total) {
+        XSSFRow sheetRow = row();
+        int lines = 1;
+        for (int c = 0; c < row.cells().size(); c++) {
+            Column column = place.table().columns().get(c);
+            CellValue value = row.cells().get(c);
+            boolean quoted = value instanceof CellValue.Text text && startsLikeFormula(text.text());
+            XSSFCellStyle style = column.input() && !total
+                    ? parts.styles().input(patterns.get(c))
+                    : parts.styles().body(patterns.get(c), column.format().isNumeric(), row.emphasis(), total, quoted);
+            XSSFCell cell = cell(next - 1, c, style);
+            String formula = total ? (place.isEmpty() ? "" : column.total()) : column.formula();
+            if (!formula.isEmpty() && !(value instanceof CellValue.Blank)) {
+                cell.setCellFormula(FormulaText.of(formula, place, next - 1, parts.words()));
+            }
+            value(cell, value);
+            if (value instanceof CellValue.Text text) {
+                lines = Math.max(lines, parts.lines(text.text(), widths[c] - 2.5));
+            }
+        }
+        sheetRow.setHeightInPoints(Math.min(400, lines * 13f + 2));
+    }
+
+    private void value(XSSFCell cell, CellValue value) {
+        if (value instanceof CellValue.Text text) {
+            cell.setCellValue(parts.fitting(text.text()));
+        } else if (value instanceof CellValue.YesNo yesNo) {
+            cell.setCellValue(parts.words().get(yesNo.yes() ? "yes" : "no"));
+        } else if (value instanceof CellValue.Day day) {
+            cell.setCellValue(day.date());
+        } else if (value instanceof CellValue.Sum sum) {
+            cell.setCellValue(sum.money().amount().toDouble());
+        } else if (value instanceof CellValue.Figure figure) {
+            cell.setCellValue(figure.number().toDouble());
+        }
+    }
+
+    private double width(Table table, int column) {
+        Column head = table.columns().get(column);
+        double widest = Math.max(LEAST_WIDTH, parts.widestWord(head.heading()) + 4.5);
+        List<TableRow> rows = new ArrayList<>(table.rows());
+        table.total().ifPresent(rows::add);
+        for (TableRow row : rows) {
+            String text = parts.printing().cell(row.cells().get(column), head.format());
+            widest = Math.max(widest, parts.characters(text) * (row.emphasis() == Emphasis.MARKED ? 1.08 : 1) + 3);
+        }
+        return head.format().isNumeric() ? widest : Math.min(widest, WIDEST_TEXT);
+    }
+
+    private void widen(int column, double characters) {
+        widths[column] = Math.max(widths[column], characters);
+    }
+
+    static boolean startsLikeFormula(String text) {
+        return !text.isEmpty() && "=+-@\t\r".indexOf(text.charAt(0)) >= 0;
+    }
+
+    /** One line across the sheet. */
+    private void text(XSSFCellStyle style, String text) {
+        row();
+        cell(next - 1, 0, style).setCellValue(text);
+    }
+
+    /** A paragraph over the first columns, as high as it needs. */
+    private void wrapped(XSSFCellStyle style, String text) {
+        XSSFRow row = row();
+        cell(next - 1, 0, style).setCellValue(parts.fitting(text));
+        sheet.addMergedRegion(new CellRangeAddress(next - 1, next - 1, 0, TEXT_COLUMNS - 1));
+        paragraphs.put(row, text);
+    }
+
+    private XSSFRow row() {
+        return sheet.createRow(next++);
+    }
+
+    private XSSFCell cell(int row, int column, XSSFCellStyle style) {
+        XSSFCell cell = sheet.getRow(row).createCell(column);
+        cell.setCellStyle(style);
+        return cell;
+    }
+}

@@ -1,0 +1,224 @@
+package heeltap.report;
+
+import heeltap.document.Block.TableView;
+import heeltap.document.CellValue;
+import heeltap.document.Column;
+import heeltap.document.Table;
+import heeltap.document.TableRow;
+import heeltap.document.TableRow.Emphasis;
+import heeltap.report.Faces.Face;
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * A table as slabs, one a row. Widths come from the content; type steps down to a floor before columns do not fit, and
+ * then the table is set in bands, each beginning with the first column.
+ */
+final class TableLayout {
+    private static final float PADDING = 3.5f;
+    private static final float ROW_PADDING = 2.4f;
+    /** A row of more lines than this is broken, so that no row is higher than a page. */
+    private static final int MOST_LINES = 24;
+
+    private static final float LONGEST_KEPT_WORD = 90;
+
+    private final Faces faces;
+    private final Printing printing;
+    private final float available;
+
+    TableLayout(Faces faces, Printing printing, float available) {
+        this.faces = faces;
+        this.printing = printing;
+        this.available = available;
+    }
+
+    List<Slab> slabs(TableView view, Tag section) {
+        Table table = view.table();
+        List<Integer> columns = view.keys().stream().map(table::indexOf).toList();
+        List<Slab> slabs = new ArrayList<>();
+        while (!columns.isEmpty()) {
+            int fits = columns.size();
+            while (fits > 1
+                    && ColumnWidths.of(this, table, columns.subList(0, fits)).isEmpty()) {
+                fits--;
+            }
+            List<Integer> band = columns.subList(0, fits);
+            ColumnWidths widths =
+                    ColumnWidths.of(this, table, band).orElseGet(() -> ColumnWidths.squeezed(band.size(), available));
+            slabs.addAll(band(table, band, widths, section.child("Table"), slabs.isEmpty() ? 4 : 14));
+            if (fits == columns.size()) {
+                return slabs;
+            }
+            List<Integer> rest = new ArrayList<>(List.of(columns.get(0)));
+            rest.addAll(columns.subList(Math.max(1, fits), columns.size()));
+            columns = rest;
+        }
+        return slabs;
+    }
+
+    private List<Slab> band(Table table, List<Integer> columns, ColumnWidths widths, Tag tag, float before) {
+        Slab heading = heading(table, columns, widths, tag, false);
+        Slab again = heading(table, columns, widths, tag, true);
+        List<Slab> slabs = new ArrayList<>();
+        slabs.add(heading.spaced(before).keptWithNext());
+        int rows = table.rows().size();
+        for (int i = 0; i < rows; i++) {
+            boolean together = i == 0 || i >= rows - 2;
+            slabs.addAll(row(table.rows().get(i), table, columns, widths, tag, again, together && i < rows - 1, false));
+        }
+        table.total().ifPresent(total -> {
+            Slab last = slabs.get(slabs.size() - 1);
+            slabs.set(slabs.size() - 1, last.keptWithNext());
+            slabs.addAll(row(total, table, columns, widths, tag, again, false, true));
+        });
+        if (rows == 0 && table.total().isEmpty()) {
+            slabs.add(nothing(tag));
+        }
+        return slabs;
+    }
+
+    private Slab nothing(Tag tag) {
+        Tag cell = tag.child("TR").child("TD");
+        return Slab.of(
+                0,
+                16,
+                (canvas, x, top) -> canvas.text(
+                        cell, Ink.NOTE, x, top + 11, printing.words().get("none")));
+    }
+
+    private Slab heading(Table table, List<Integer> columns, ColumnWidths widths, Tag tag, boolean again) {
+        Ink ink = headingInk(widths.size());
+        List<List<String>> texts = new ArrayList<>();
+        int lines = 1;
+        for (int c = 0; c < columns.size(); c++) {
+            List<String> wrapped =
+                    ink.wrap(faces, table.columns().get(columns.get(c)).heading(), widths.of(c));
+            texts.add(wrapped);
+            lines = Math.max(lines, wrapped.size());
+        }
+        float leading = ink.size() * 1.2f;
+        float height = lines * leading + 2 * ROW_PADDING + 1;
+        int most = lines;
+        Tag row = tag.child("TR");
+        List<Tag> cells = columns.stream().map(c -> row.child("TH")).toList();
+        return Slab.of(0, height, (canvas, x, top) -> {
+            for (int c = 0; c < columns.size(); c++) {
+                boolean right = table.columns().get(columns.get(c)).format().isNumeric();
+                List<String> text = texts.get(c);
+                for (int line = 0; line < text.size(); line++) {
+                    float baseline = top + ROW_PADDING + (most - text.size() + line) * leading + ink.size() * 0.95f;
+                    float left = x + widths.left(c);
+                    float start = right ? left + widths.of(c) - ink.width(faces, text.get(line)) : left;
+                    if (again) {
+                        canvas.ornament(ink, start, baseline, text.get(line));
+                    } else {
+                        canvas.text(cells.get(c), ink, start, baseline, text.get(line));
+                    }
+                }
+            }
+            canvas.rule(x, x + available, top + height - 0.5f, 0.8f, Look.ACCENT);
+        });
+    }
+
+    private List<Slab> row(
+            TableRow row,
+            Table table,
+            List<Integer> columns,
+            ColumnWidths widths,
+            Tag tag,
+            Slab again,
+            boolean withNext,
+            boolean total) {
+        Ink ink = ink(row.emphasis(), total, widths.size());
+        List<List<String>> texts = new ArrayList<>();
+        int lines = 1;
+        for (int c = 0; c < columns.size(); c++) {
+            List<String> wrapped = ink.wrap(faces, text(row, table, columns.get(c)), widths.of(c));
+            texts.add(wrapped);
+            lines = Math.max(lines, wrapped.size());
+        }
+        Tag tr = tag.child("TR");
+        List<Tag> cells = columns.stream().map(c -> tr.child("TD")).toList();
+        List<Slab> slabs = new ArrayList<>();
+        for (int from = 0; from < lines; from += MOST_LINES) {
+            int first = from;
+            int count = Math.min(MOST_LINES, lines - from);
+            boolean last = from + count >= lines;
+            float leading = ink.size() * 1.25f;
+            float height = count * leading + 2 * ROW_PADDING;
+            Slab slab = Slab.of(0, height, (canvas, x, top) -> {
+                if (row.emphasis() == Emphasis.MARKED) {
+                    canvas.box(x - 6, top + 1, 2.2f, height - 2, Look.ACCENT);
+                }
+                for (int c = 0; c < columns.size(); c++) {
+                    boolean right = table.columns().get(columns.get(c)).format().isNumeric();
+                    List<String> text = texts.get(c);
+                    for (int line = first; line < Math.min(text.size(), first + count); line++) {
+                        float baseline = top + ROW_PADDING + (line - first) * leading + ink.size() * 0.95f;
+                        float left = x + widths.left(c);
+                        float start = right ? left + widths.of(c) - ink.width(faces, text.get(line)) : left;
+                        canvas.text(cells.get(c), ink, start, baseline, text.get(line));
+                    }
+                }
+                if (last) {
+                    canvas.rule(x, x + available, top + height, 0.4f, Look.HAIRLINE);
+                }
+                if (total) {
+                    canvas.rule(x, x + available, top, 0.8f, Look.INK);
+                }
+            });
+            slab = slab.under(again);
+            slabs.add(withNext ? slab.keptWithNext() : slab);
+        }
+        return slabs;
+    }
+
+    private String text(TableRow row, Table table, int column) {
+        CellValue value = row.cells().get(column);
+        return printing.cell(value, table.columns().get(column).format());
+    }
+
+    private static Ink ink(Emphasis emphasis, boolean total, float size) {
+        if (total) {
+            return new Ink(Face.BOLD, size, Look.INK);
+        }
+        return switch (emphasis) {
+            case PLAIN -> new Ink(Face.PLAIN, size, Look.INK);
+            case MARKED -> new Ink(Face.BOLD, size, Look.INK);
+            case FAINT -> new Ink(Face.ITALIC, size, Look.QUIET);
+        };
+    }
+
+    private static Ink headingInk(float size) {
+        return new Ink(Face.BOLD, size - 0.5f, Look.QUIET);
+    }
+
+    float available() {
+        return available;
+    }
+
+    static float padding() {
+        return PADDING;
+    }
+
+    /** The width a column wants and the least it can do with, in points at a size. */
+    float[] wants(Table table, int column, float size) {
+        Column head = table.columns().get(column);
+        Ink heading = headingInk(size);
+        boolean numeric = head.format().isNumeric();
+        float least = heading.widestWord(faces, head.heading());
+        float[] wants = {Math.max(least, Math.min(heading.width(faces, head.heading()), numeric ? 52 : 90)), least};
+        for (TableRow row : table.rows()) {
+            widen(wants, text(row, table, column), ink(row.emphasis(), false, size), numeric);
+        }
+        table.total()
+                .ifPresent(row -> widen(wants, text(row, table, column), ink(row.emphasis(), true, size), numeric));
+        return wants;
+    }
+
+    private void widen(float[] wants, String text, Ink ink, boolean numeric) {
+        float width = ink.width(faces, text);
+        wants[0] = Math.max(wants[0], width);
+        wants[1] = Math.max(wants[1], numeric ? width : Math.min(LONGEST_KEPT_WORD, ink.widestWord(faces, text)));
+    }
+}

@@ -1,0 +1,177 @@
+package heeltap.review;
+
+import static heeltap.review.DrinkTable.number;
+import static heeltap.review.DrinkTable.physical;
+
+import heeltap.cost.CostLine;
+import heeltap.cost.IngredientPrice;
+import heeltap.cost.PreparationCost;
+import heeltap.cost.Purchase;
+import heeltap.document.CellValue;
+import heeltap.document.Table;
+import heeltap.document.TableRow.Emphasis;
+import heeltap.mixture.Contents;
+import heeltap.mixture.PublishedComposition;
+import heeltap.quantity.Exact;
+import heeltap.quantity.Measure;
+import heeltap.quantity.Money;
+import heeltap.record.Book;
+import heeltap.record.Ingredient;
+import heeltap.record.Preparation;
+import heeltap.review.TableShape.Cells;
+import heeltap.review.TableShape.Filling;
+import heeltap.source.Problem;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/** What ingredients and preparations cost. */
+final class CostTables {
+    private CostTables() {}
+
+    static Table ingredients(Book book, MonthFigures month, Words words) {
+        Filling table = Shapes.INGREDIENTS
+                .fill(words.texts())
+                .formula(
+                        "change_percent",
+                        "IF(OR({previous_unit_cost}=\"\",{unit_cost}=\"\"),\"\",IF({previous_unit_cost}=0,\"\",({unit_cost}-{previous_unit_cost})/{previous_unit_cost}*100))");
+        for (Ingredient ingredient : book.ingredients()) {
+            IngredientPrice price = month.prices().get(ingredient.name());
+            Exact use = month.use().byIngredient().getOrDefault(ingredient.name(), Exact.ZERO);
+            Cells cells = new Cells()
+                    .set("ingredient", CellValue.of(ingredient.name()))
+                    .set("group", CellValue.of(ingredient.group()))
+                    .set("measure", CellValue.of(ingredient.measure().symbol()))
+                    .set("unit_cost", CellValue.of(price.unitCost()))
+                    .set("price_basis", CellValue.of(price.basis().text()))
+                    .set("previous_unit_cost", CellValue.of(price.previousUnitCost()))
+                    .set("change_percent", number(price.changePercent()))
+                    .set("use", CellValue.of(use))
+                    .set("margin_effect", CellValue.of(marginEffect(price, use).orElse(null)));
+            Purchase source = price.source();
+            if (source != null) {
+                cells.set("supplier", CellValue.of(source.supplier()))
+                        .set("invoice", CellValue.of(source.invoice()))
+                        .set("date", CellValue.of(source.date()))
+                        .set("file", CellValue.of(source.place().file()))
+                        .set("row", CellValue.of(source.place().row()));
+            }
+            cells.set("contents_from", CellValue.of(contentsFrom(ingredient.name(), month)));
+            table.add(price.unitCost() == null ? Emphasis.MARKED : Emphasis.PLAIN, cells);
+        }
+        return table.done();
+    }
+
+    /** Who says what it is made of, for an ingredient that a spec of the last day uses. */
+    private static String contentsFrom(String ingredient, MonthFigures month) {
+        boolean used =
+                month.costs().drinks().stream().anyMatch(drink -> drink.use().containsKey(ingredient));
+        if (!used) {
+            return "";
+        }
+        if (month.costs().drinks().stream()
+                .anyMatch(drink -> drink.unknownComposition().contains(ingredient))) {
+            return "unknown";
+        }
+        return month.costs().drinks().stream()
+                        .anyMatch(drink -> drink.publishedComposition().contains(ingredient))
+                ? PublishedComposition.find(ingredient)
+                        .map(table -> "published table: " + table.source())
+                        .orElse("published table")
+                : "book";
+    }
+
+    /** What the last move of its price does to the month's margin: -(new - previous) × use. */
+    static Optional<Money> marginEffect(IngredientPrice price, Exact use) {
+        return price.unitCost() == null || price.previousUnitCost() == null
+                ? Optional.empty()
+                : Optional.of(price.unitCost()
+                        .minus(price.previousUnitCost())
+                        .times(use)
+                        .negated());
+    }
+
+    static Table preparations(Book book, MonthFigures month, Words words) {
+        Filling table = Shapes.PREPARATIONS.fill(words.texts());
+        for (Preparation preparation : book.preparations()) {
+            PreparationCost cost = month.costs().preparationOn(preparation.name(), month.lastDay());
+            Exact use = month.use().byPreparation().getOrDefault(preparation.name(), Exact.ZERO);
+            Optional<Exact> makes = Optional.ofNullable(cost.makes()).map(amount -> amount.value());
+            Cells cells = new Cells()
+                    .set("preparation", CellValue.of(preparation.name()))
+                    .set("makes", number(makes))
+                    .set("unit", CellValue.of(preparation.measure().symbol()))
+                    .set("batch_cost", CellValue.of(cost.batchCost()))
+                    .set("unit_cost", CellValue.of(cost.unitCost()))
+                    .set("labour", CellValue.of(cost.labour()))
+                    .set("keeps_days", CellValue.of(keepsDays(cost).orElse(null)))
+                    .set("month_use", CellValue.of(use))
+                    .set("batches", number(makes.filter(Exact::isPositive).map(use::dividedBy)))
+                    .set("note", CellValue.of(note(cost, words)));
+            contents(cost, cells);
+            table.add(cost.batchCost() == null ? Emphasis.MARKED : Emphasis.PLAIN, cells);
+        }
+        return table.done();
+    }
+
+    private static Optional<Exact> keepsDays(PreparationCost cost) {
+        return Optional.ofNullable(cost.keepsDays()).map(days -> Exact.of(days));
+    }
+
+    private static void contents(PreparationCost cost, Cells cells) {
+        Contents one = cost.contents();
+        // a batch of which nothing is known has volume and no mass: its contents are absent, not zero
+        if (one.volumeMl() <= 0 || one.massG() <= 0 || cost.preparation().measure() == Measure.EACH) {
+            return;
+        }
+        double per100 = 100 / one.volumeMl();
+        if (cost.unknownComposition().isEmpty()) {
+            cells.set("density", physical(one.density()));
+        }
+        cells.set("abv_percent", physical(one.abvPercent()))
+                .set("sugar_g_per_100ml", physical(one.sugarG() * per100))
+                .set("citric_g_per_100ml", physical(one.citricG() * per100))
+                .set("malic_g_per_100ml", physical(one.malicG() * per100));
+        if (cost.unknownComposition().isEmpty()) {
+            cells.set("salt_percent", physical(one.saltG() / one.massG() * 100));
+        }
+    }
+
+    private static String note(PreparationCost cost, Words words) {
+        List<String> notes = new ArrayList<>();
+        cost.faults().stream().map(Problem::reason).distinct().forEach(notes::add);
+        cost.notices().stream().map(Problem::reason).distinct().forEach(notes::add);
+        if (!cost.unknownComposition().isEmpty()) {
+            notes.add(words.say("note.unknown-contents", String.join(", ", cost.unknownComposition())));
+        }
+        return String.join(" ", notes);
+    }
+
+    static Table preparationLines(Book book, MonthFigures month, Words words) {
+        Filling table = Shapes.PREPARATION_LINES.fill(words.texts());
+        for (Preparation preparation : book.preparations()) {
+            PreparationCost cost = month.costs().preparationOn(preparation.name(), month.lastDay());
+            for (CostLine line : cost.lines()) {
+                table.add(new Cells()
+                        .set("preparation", CellValue.of(preparation.name()))
+                        .set("ingredient", CellValue.of(line.ingredient()))
+                        .set(
+                                "amount",
+                                CellValue.of(
+                                        line.amount() == null
+                                                ? null
+                                                : line.amount().value()))
+                        .set(
+                                "unit",
+                                CellValue.of(
+                                        line.amount() == null
+                                                ? ""
+                                                : line.amount().measure().symbol()))
+                        .set("cost", CellValue.of(line.cost()))
+                        .set("computed", CellValue.of(line.computed()))
+                        .set("written", CellValue.of(line.written())));
+            }
+        }
+        return table.done();
+    }
+}

@@ -1,0 +1,34 @@
+package heeltap.review;
+
+import heeltap.quantity.Exact;
+import heeltap.quantity.Money;
+import java.time.LocalDate;
+import java.util.SortedMap;
+
+/**
+ * What a month's till says of one drink, doubles and the like counted as the Names sheet says.
+ *
+ * @param drink as the book spells it
+ * @param sold units paid for, refunds taken off
+ * @param complimentary units given away
+ * @param netSales money without tax, refunds taken off
+ * @param soldByDay units paid for by business day; empty where the sales carry no dates
+ * @param pouredByDay units that used stock by business day: sold, refunded and given; undated ones on the last day
+ * @param givenByDay the part of them that was given away
+ * @param pricedByMenu whether some of the money is the menu price, since the file has none
+ */
+record DrinkSales(
+        String drink,
+        Exact sold,
+        Exact complimentary,
+        Money netSales,
+        SortedMap<LocalDate, Exact> soldByDay,
+        SortedMap<LocalDate, Exact> pouredByDay,
+        SortedMap<LocalDate, Exact> givenByDay,
+        boolean pricedByMenu) {
+    /** Whether every unit sold has a day. */
+    boolean isDated() {
+        Exact dated = soldByDay.values().stream().reduce(Exact.ZERO, Exact::plus);
+        return dated.equals(sold);
+    }
+}

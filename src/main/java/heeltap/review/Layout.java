@@ -1,0 +1,402 @@
+package heeltap.review;
+
+import heeltap.document.BarChart;
+import heeltap.document.Block;
+import heeltap.document.CellValue;
+import heeltap.document.Document;
+import heeltap.document.Finding;
+import heeltap.document.Format;
+import heeltap.document.Section;
+import heeltap.document.Table;
+import heeltap.document.WorkbookSheet;
+import heeltap.quantity.Exact;
+import heeltap.quantity.Money;
+import heeltap.record.Setting;
+import heeltap.record.Settings;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/** Lays a review out as sections, sheets and tables. */
+final class Layout {
+    static final String FINDINGS = "findings";
+    static final String PLOTS = "plots";
+    static final String DRINKS = "drinks";
+    static final String PRICES = "prices";
+    static final String COSTS = "costs";
+    static final String PREPARATIONS = "preparations";
+    static final String STOCK = "stock";
+    static final String INVOICES = "invoices";
+    static final String CHANGES = "changes";
+    static final String SET_ASIDE = "set-aside";
+    static final String CHECKS = "checks";
+    static final String METHODS = "methods";
+    static final String CAUTIONS = "cautions";
+
+    private static final int FIRST_PAGE_FINDINGS = 7;
+
+    private final ReviewFigures review;
+    private final Words words;
+    private final Tables tables;
+
+    private Layout(ReviewFigures review, Words words) {
+        this.review = review;
+        this.words = words;
+        this.tables = Tables.of(review, words);
+    }
+
+    static Document of(ReviewFigures review, Words words) {
+        return new Layout(review, words).document();
+    }
+
+    private Document document() {
+        Settings settings = review.book().settings();
+        List<Finding> findings = FindingList.of(review, words);
+        return new Document(
+                review.book().bar(),
+                review.now().month(),
+                settings.get(Setting.LANGUAGE),
+                review.currency(),
+                words.say("title", words.month(review.now().month())),
+                sections(findings),
+                sheets(findings),
+                tables.all());
+    }
+
+    private List<Section> sections(List<Finding> findings) {
+        List<Section> sections = new ArrayList<>();
+        sections.add(findingsPage(findings));
+        sections.add(section(PLOTS, true, false, plots()));
+        sections.add(section(
+                DRINKS,
+                true,
+                true,
+                view(
+                        tables.drinks(),
+                        "drink sold complimentary net_sales net_price cost cost_percent margin total_margin popularity_percent margin_class cost_class cost_margin_class certainty_percent"),
+                text("drinks.read"),
+                notes()));
+        sections.add(section(
+                PRICES,
+                true,
+                true,
+                text("prices.read"),
+                view(
+                        tables.prices(),
+                        "drink price_now price_suggested change_percent cost_percent_now cost_percent_new margin_now margin_new break_even_units_percent reason"),
+                heading("table.price_range.title"),
+                text("price-range.read"),
+                view(
+                        tables.priceRange(),
+                        "group items lowest highest range_ratio low_band middle_band high_band offered_average sold_average response_ratio finding"),
+                caution("caution.prices")));
+        sections.add(
+                section(
+                        COSTS,
+                        true,
+                        true,
+                        view(
+                                tables.ingredients(),
+                                "ingredient measure unit_cost price_basis supplier invoice date previous_unit_cost change_percent use margin_effect")));
+        sections.add(section(
+                PREPARATIONS,
+                true,
+                true,
+                view(
+                        tables.preparations(),
+                        "preparation makes unit batch_cost unit_cost labour abv_percent sugar_g_per_100ml citric_g_per_100ml malic_g_per_100ml keeps_days month_use batches"),
+                heading("table.preparation_lines.title"),
+                view(tables.preparationLines(), "preparation ingredient amount unit cost computed written"),
+                caution("caution.acids"),
+                caution("caution.keep")));
+        sections.add(section(STOCK, true, true, stockBlocks()));
+        sections.add(
+                section(
+                        INVOICES,
+                        true,
+                        true,
+                        view(
+                                tables.invoices(),
+                                "supplier invoice date lines goods discount delivery deposit tax total printed_total difference finding")));
+        if (review.before().isPresent()) {
+            sections.add(section(
+                    CHANGES,
+                    false,
+                    true,
+                    text("changes.read"),
+                    view(tables.changes(), "measure effect amount largest")));
+        }
+        sections.add(section(SET_ASIDE, true, true, setAsideBlocks()));
+        sections.add(section(
+                CHECKS,
+                true,
+                true,
+                view(tables.files(), "file sheet kind encoding rows used ignored set_aside money printed_total holds"),
+                heading("table.controls.title"),
+                view(tables.controls(), "control scope expected found difference holds")));
+        sections.add(section(METHODS, true, false, Methods.blocks(words)));
+        sections.add(section(
+                CAUTIONS,
+                false,
+                false,
+                caution("caution.alcohol"),
+                caution("caution.allergens"),
+                caution("caution.egg"),
+                caution("caution.acids"),
+                caution("caution.keep"),
+                caution("caution.prices"),
+                caution("caution.books")));
+        return sections;
+    }
+
+    private Section findingsPage(List<Finding> findings) {
+        List<Block> blocks = new ArrayList<>();
+        blocks.add(new Block.Figures(figures()));
+        blocks.add(new Block.Heading(words.say("findings.heading")));
+        blocks.add(
+                findings.isEmpty()
+                        ? text("findings.none")
+                        : new Block.Findings(
+                                findings.stream().limit(FIRST_PAGE_FINDINGS).toList()));
+        List<String> decisions = FindingList.decisions(review, words);
+        if (!decisions.isEmpty()) {
+            blocks.add(new Block.Heading(words.say("decide.heading")));
+            blocks.add(new Block.Points(decisions));
+        }
+        blocks.add(new Block.Paragraph(joined()));
+        return new Section(FINDINGS, words.say("section." + FINDINGS), false, false, blocks);
+    }
+
+    /** The share of the till's money that was joined to drinks. */
+    private String joined() {
+        Money all = review.tillMoney();
+        return StockTables.percentOf(review.joinedMoney(), all)
+                .map(percent -> words.say(
+                        "joined",
+                        words.figures().percent(percent, 2),
+                        words.money(all),
+                        words.money(review.asideMoney())))
+                .orElseGet(() -> words.say("joined.none"));
+    }
+
+    private List<Block.Figure> figures() {
+        Overview now = Overview.of(review.now());
+        Optional<Overview> before = review.before().map(Overview::of);
+        List<Block.Figure> figures = new ArrayList<>();
+        figures.add(new Block.Figure(
+                words.say("figure.net-sales"),
+                CellValue.of(now.netSales()),
+                Format.MONEY,
+                before.map(old -> moneyChange(old.netSales(), now.netSales())).orElse("")));
+        figures.add(new Block.Figure(
+                words.say("figure.cost-percent"),
+                CellValue.of(now.costPercent().orElse(null)),
+                Format.PERCENT,
+                pointsChange(before.flatMap(Overview::costPercent), now.costPercent())));
+        figures.add(new Block.Figure(
+                words.say("figure.margin"),
+                CellValue.of(now.margin()),
+                Format.MONEY,
+                before.map(old -> moneyChange(old.margin(), now.margin())).orElse("")));
+        figures.add(new Block.Figure(
+                words.say("figure.sold"),
+                CellValue.of(now.sold()),
+                Format.COUNT,
+                before.filter(old -> old.sold().isPositive())
+                        .map(old -> percentChange(now.sold().minus(old.sold()).dividedBy(old.sold())))
+                        .orElse("")));
+        figures.add(new Block.Figure(
+                words.say("figure.unexplained"),
+                CellValue.of(now.unexplained().orElse(null)),
+                Format.MONEY,
+                before.flatMap(Overview::unexplained)
+                        .map(old -> words.say("change.was", words.money(old)))
+                        .orElse("")));
+        return figures;
+    }
+
+    private String moneyChange(Money before, Money now) {
+        return before.isPositive() ? percentChange(now.minus(before).dividedBy(before)) : "";
+    }
+
+    private String percentChange(Exact ratio) {
+        Exact percent = ratio.times(Exact.HUNDRED);
+        String sign = percent.isNegative() ? "" : "+";
+        return words.say("change.on", sign + words.percent(percent), monthBefore());
+    }
+
+    private String pointsChange(Optional<Exact> before, Optional<Exact> now) {
+        if (before.isEmpty() || now.isEmpty()) {
+            return "";
+        }
+        Exact points = now.get().minus(before.get());
+        String sign = points.isNegative() ? "" : "+";
+        return words.say("change.points", sign + words.figures().number(points, Format.AMOUNT), monthBefore());
+    }
+
+    private String monthBefore() {
+        return words.month(review.now().month().minusMonths(1));
+    }
+
+    private List<Block> plots() {
+        List<Block> blocks = new ArrayList<>();
+        blocks.add(text("plots.read"));
+        for (Map.Entry<String, List<DrinkRow>> group :
+                Plots.groups(review.rows()).entrySet()) {
+            blocks.add(Plots.cost(group.getKey(), group.getValue(), words));
+            blocks.add(Plots.margin(group.getKey(), group.getValue(), words));
+        }
+        return blocks;
+    }
+
+    private Block notes() {
+        List<String> notes = review.rows().stream()
+                .filter(row -> !row.note().isEmpty())
+                .map(row -> row.name() + ": " + row.note())
+                .toList();
+        return notes.isEmpty() ? text("drinks.no-notes") : new Block.Points(notes);
+    }
+
+    private List<Block> stockBlocks() {
+        List<Block> blocks = new ArrayList<>();
+        blocks.add(text("stock.read"));
+        unexplainedChart().ifPresent(blocks::add);
+        blocks.add(
+                new Block.TableView(
+                        tables.stockGroups(),
+                        keys(
+                                "group opening_value purchases_value transfers_value closing_value actual_cost theoretical_cost unexplained_cost net_sales actual_cost_percent theoretical_cost_percent")));
+        blocks.add(heading("stock.by-ingredient"));
+        blocks.add(
+                new Block.TableView(
+                        tables.stock(),
+                        keys(
+                                "ingredient measure opening purchases closing actual_use theoretical_use recorded_losses unexplained unexplained_percent unexplained_cost within_tolerance days_on_hand")));
+        costByMonth().ifPresent(blocks::add);
+        blocks.add(heading("table.journal.title"));
+        blocks.add(new Block.TableView(tables.journal(), keys("account debit credit memo")));
+        return blocks;
+    }
+
+    /** The largest unexplained costs, missing and surplus alike. */
+    private Optional<BarChart> unexplainedChart() {
+        List<BarChart.Bar> bars = review.now().stock().values().stream()
+                .filter(line -> line.unexplainedCost()
+                        .filter(cost ->
+                                !cost.rounded(review.currency()).toPlainString().matches("-?0(\\.0+)?"))
+                        .isPresent())
+                .sorted(Comparator.comparing(
+                        line -> line.unexplainedCost().orElse(Money.ZERO).abs(), Comparator.reverseOrder()))
+                .limit(12)
+                .map(line -> new BarChart.Bar(
+                        line.movement().ingredient(),
+                        line.unexplainedCost().orElse(Money.ZERO).amount()))
+                .toList();
+        return bars.isEmpty()
+                ? Optional.empty()
+                : Optional.of(new BarChart(
+                        "unexplained",
+                        words.say("chart.unexplained"),
+                        words.say("column.unexplained_cost"),
+                        Format.MONEY,
+                        bars,
+                        false));
+    }
+
+    /** Cost percent by month, when three or more months are present. */
+    private Optional<BarChart> costByMonth() {
+        List<BarChart.Bar> bars = review.months().stream()
+                .flatMap(month -> Overview.of(month).costPercent().stream()
+                        .map(percent -> new BarChart.Bar(month.month().toString(), percent)))
+                .toList();
+        return bars.size() < 3
+                ? Optional.empty()
+                : Optional.of(new BarChart(
+                        "cost-by-month",
+                        words.say("chart.cost-by-month"),
+                        words.say("figure.cost-percent"),
+                        Format.PERCENT,
+                        bars,
+                        true));
+    }
+
+    private List<Block> setAsideBlocks() {
+        List<Block> blocks = new ArrayList<>();
+        blocks.add(new Block.Paragraph(joined()));
+        if (review.setAside().isEmpty()) {
+            blocks.add(text("set-aside.none"));
+        } else {
+            blocks.add(
+                    new Block.TableView(tables.setAside(), keys("file sheet row reason text quantity money nearest")));
+        }
+        if (!tables.namesToAdd().rows().isEmpty()) {
+            blocks.add(heading("table.names_to_add.title"));
+            blocks.add(new Block.TableView(tables.namesToAdd(), keys("as_written means in times rows money nearest")));
+        }
+        List<String> problems = review.problems().stream().map(Object::toString).toList();
+        if (!problems.isEmpty()) {
+            blocks.add(heading("set-aside.problems"));
+            blocks.add(new Block.Points(problems));
+        }
+        return blocks;
+    }
+
+    private List<WorkbookSheet> sheets(List<Finding> findings) {
+        List<WorkbookSheet> sheets = new ArrayList<>();
+        sheets.add(new WorkbookSheet(
+                words.say("sheet.summary"),
+                List.of(new Block.Figures(figures()), new Block.Findings(findings), new Block.Paragraph(joined()))));
+        List<Block> plots = new ArrayList<>();
+        Plots.groups(review.rows()).forEach((group, rows) -> {
+            plots.add(Plots.cost(group, rows, words));
+            plots.add(Plots.margin(group, rows, words));
+        });
+        if (!plots.isEmpty()) {
+            sheets.add(new WorkbookSheet(words.say("sheet.plots"), plots));
+        }
+        for (Table table : tables.all()) {
+            sheets.add(new WorkbookSheet(
+                    table.title(),
+                    List.of(new Block.TableView(
+                            table,
+                            table.columns().stream().map(column -> column.key()).toList()))));
+        }
+        List<Block> about = new ArrayList<>(Methods.blocks(words));
+        about.add(caution("caution.alcohol"));
+        about.add(caution("caution.allergens"));
+        about.add(caution("caution.prices"));
+        about.add(caution("caution.books"));
+        sheets.add(new WorkbookSheet(words.say("sheet.methods"), about));
+        return sheets;
+    }
+
+    private Section section(String id, boolean newPage, boolean wide, List<Block> blocks) {
+        return new Section(id, words.say("section." + id), newPage, wide, blocks);
+    }
+
+    private Section section(String id, boolean newPage, boolean wide, Block... blocks) {
+        return section(id, newPage, wide, List.of(blocks));
+    }
+
+    private static Block.TableView view(Table table, String keys) {
+        return new Block.TableView(table, keys(keys));
+    }
+
+    private static List<String> keys(String keys) {
+        return List.of(keys.split(" ", -1));
+    }
+
+    private Block text(String key) {
+        return new Block.Paragraph(words.say(key));
+    }
+
+    private Block heading(String key) {
+        return new Block.Heading(words.say(key));
+    }
+
+    private Block caution(String key) {
+        return new Block.Caution(words.say(key));
+    }
+}

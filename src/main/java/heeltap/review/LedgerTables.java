@@ -1,0 +1,220 @@
+package heeltap.review;
+
+import heeltap.document.CellValue;
+import heeltap.document.Table;
+import heeltap.match.Folding;
+import heeltap.quantity.Exact;
+import heeltap.quantity.Money;
+import heeltap.record.AccountName;
+import heeltap.record.Book;
+import heeltap.record.Ingredient;
+import heeltap.record.Loss;
+import heeltap.review.TableShape.Cells;
+import heeltap.review.TableShape.Filling;
+import heeltap.stock.InvoiceTie;
+import heeltap.stock.Journal;
+import heeltap.stock.Reconciliation;
+import heeltap.stock.Valuation;
+import heeltap.stock.Variances;
+import heeltap.stock.Variances.Step;
+import java.math.BigDecimal;
+import java.util.ArrayList;
+import java.util.Currency;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+
+/** The journal, and what changed since the month before. */
+final class LedgerTables {
+    private LedgerTables() {}
+
+    static List<Journal.Entry> entries(Book book, MonthFigures month, Currency currency) {
+        Money stockChange = Money.ZERO;
+        Money unexplained = Money.ZERO;
+        Money given = Money.ZERO;
+        Money transfers = Money.ZERO;
+        Map<String, Money> costOfGoods = new LinkedHashMap<>();
+        for (Ingredient ingredient : book.ingredients()) {
+            Reconciliation line =
+                    Optional.ofNullable(month.stock().get(ingredient.name())).orElseThrow();
+            Money giftCost = line.unitValue()
+                    .map(unit -> unit.times(givenAway(ingredient.name(), month)))
+                    .orElse(Money.ZERO);
+            if (line.valuation().isPresent()) {
+                Valuation valuation = line.valuation().get();
+                stockChange = stockChange.plus(valuation.closingValue()).minus(valuation.openingValue());
+                transfers = transfers.plus(valuation.transfersValue());
+                Money lost = line.unexplainedCost().orElse(Money.ZERO);
+                unexplained = unexplained.plus(lost);
+                given = given.plus(giftCost);
+                costOfGoods.merge(
+                        ingredient.group(), valuation.costOfGoods().minus(lost).minus(giftCost), Money::plus);
+            } else {
+                // Nobody counted it: what was bought is taken as used.
+                costOfGoods.merge(ingredient.group(), line.purchasesValue(), Money::plus);
+            }
+        }
+        return Journal.of(
+                new Journal.MonthMoney(
+                        stockChange,
+                        costOfGoods,
+                        unexplained,
+                        given,
+                        transfers,
+                        sum(month, InvoiceTie::deposit),
+                        sum(month, InvoiceTie::tax)),
+                currency);
+    }
+
+    /** Complimentary serves, and what was written down as staff or complimentary. */
+    private static Exact givenAway(String ingredient, MonthFigures month) {
+        Map<Loss.Reason, Exact> recorded = month.lost().recorded().getOrDefault(ingredient, Map.of());
+        return month.use()
+                .given()
+                .getOrDefault(ingredient, Exact.ZERO)
+                .plus(recorded.getOrDefault(Loss.Reason.STAFF, Exact.ZERO))
+                .plus(recorded.getOrDefault(Loss.Reason.COMPLIMENTARY, Exact.ZERO));
+    }
+
+    private static Money sum(MonthFigures month, java.util.function.Function<InvoiceTie, Money> part) {
+        return month.ties().stream().map(part).reduce(Money.ZERO, Money::plus);
+    }
+
+    static Table journal(List<Journal.Entry> entries, Book book, MonthFigures month, Words words) {
+        Filling table = Shapes.JOURNAL
+                .fill(words.texts())
+                .totalFormula("debit", "SUM({debit:all})")
+                .totalFormula("credit", "SUM({credit:all})");
+        Money debit = Money.ZERO;
+        Money credit = Money.ZERO;
+        for (Journal.Entry entry : entries) {
+            debit = debit.plus(entry.debit());
+            credit = credit.plus(entry.credit());
+            table.add(new Cells()
+                    .set("account", CellValue.of(accountName(entry, book)))
+                    .set("debit", positive(entry.debit()))
+                    .set("credit", positive(entry.credit()))
+                    .set(
+                            "memo",
+                            CellValue.of(words.say(
+                                    "memo." + entry.account().name().toLowerCase(Locale.ROOT),
+                                    words.month(month.month()),
+                                    entry.group()))));
+        }
+        return table.total(new Cells()
+                        .set("account", CellValue.of(words.say("word.total")))
+                        .set("debit", CellValue.of(debit))
+                        .set("credit", CellValue.of(credit)))
+                .done();
+    }
+
+    private static CellValue positive(Money money) {
+        return money.isZero() ? CellValue.BLANK : CellValue.of(money);
+    }
+
+    /** The bar's own name of the account, else ours; cost of goods bears its group. */
+    private static String accountName(Journal.Entry entry, Book book) {
+        String standard = entry.account().standardName() + (entry.group().isEmpty() ? "" : " " + entry.group());
+        return named(standard, book)
+                .or(() -> named(entry.account().standardName(), book)
+                        .map(name -> entry.group().isEmpty() ? name : name + " " + entry.group()))
+                .orElse(standard);
+    }
+
+    private static Optional<String> named(String account, Book book) {
+        return book.accounts().stream()
+                .filter(row -> Folding.fold(row.account()).equals(Folding.fold(account)))
+                .map(AccountName::name)
+                .findFirst();
+    }
+
+    /** One chain of steps from one month's figure to another's. */
+    record Chain(String measure, Money from, Money to, List<Step> steps) {}
+
+    /** Net sales, cost of goods and margin explained, from the earlier month to the later. */
+    static List<Chain> chains(MonthFigures before, MonthFigures now, ChangeSides sides) {
+        Variances.MonthSide a = sides.of(before);
+        Variances.MonthSide b = sides.of(now);
+        List<Step> sales = Variances.netSales(a, b);
+        List<Step> cost = Variances.costOfGoods(a, b);
+        List<Step> margin = new ArrayList<>();
+        for (Variances.Effect effect : Variances.Effect.values()) {
+            List<Step> parts = new ArrayList<>();
+            sales.stream().filter(step -> step.effect() == effect).forEach(parts::add);
+            cost.stream()
+                    .filter(step -> step.effect() == effect)
+                    .map(step -> new Step(
+                            effect,
+                            step.amount().negated(),
+                            step.largest(),
+                            step.largestAmount().negated()))
+                    .forEach(parts::add);
+            if (!parts.isEmpty()) {
+                margin.add(new Step(
+                        effect,
+                        parts.stream().map(Step::amount).reduce(Money.ZERO, Money::plus),
+                        parts.get(0).largest(),
+                        parts.get(0).largestAmount()));
+            }
+        }
+        return List.of(
+                new Chain("net sales", before.netSales(), now.netSales(), sales),
+                new Chain("cost of goods", a.costOfGoods(), b.costOfGoods(), cost),
+                new Chain(
+                        "margin",
+                        before.netSales().minus(a.costOfGoods()),
+                        now.netSales().minus(b.costOfGoods()),
+                        margin));
+    }
+
+    /** The printed steps add up to the printed difference to the cent: the largest step takes what rounding leaves. */
+    static Table changes(
+            Optional<MonthFigures> before, MonthFigures now, List<Chain> chains, Currency currency, Words words) {
+        Filling table = Shapes.CHANGES.fill(words.texts());
+        for (Chain chain : chains) {
+            List<Money> printed = printed(chain, currency);
+            for (int i = 0; i < chain.steps().size(); i++) {
+                Step step = chain.steps().get(i);
+                table.add(new Cells()
+                        .set("measure", CellValue.of(chain.measure()))
+                        .set(
+                                "from",
+                                CellValue.of(before.map(month -> month.month().toString())
+                                        .orElse("")))
+                        .set("to", CellValue.of(now.month().toString()))
+                        .set(
+                                "effect",
+                                CellValue.of(words.say(
+                                        "effect." + step.effect().name().toLowerCase(Locale.ROOT))))
+                        .set("amount", CellValue.of(printed.get(i)))
+                        .set("largest", CellValue.of(step.largest().orElse("")))
+                        .set(
+                                "largest_amount",
+                                step.largest().isEmpty() ? CellValue.BLANK : CellValue.of(step.largestAmount())));
+            }
+        }
+        return table.done();
+    }
+
+    static List<Money> printed(Chain chain, Currency currency) {
+        List<Money> printed = new ArrayList<>();
+        Money sum = Money.ZERO;
+        int largest = 0;
+        for (Step step : chain.steps()) {
+            Money rounded = Money.of(step.amount().rounded(currency));
+            if (!printed.isEmpty()
+                    && rounded.abs().compareTo(printed.get(largest).abs()) > 0) {
+                largest = printed.size();
+            }
+            printed.add(rounded);
+            sum = sum.plus(rounded);
+        }
+        BigDecimal from = chain.from().rounded(currency);
+        BigDecimal to = chain.to().rounded(currency);
+        Money left = Money.of(to).minus(Money.of(from)).minus(sum);
+        printed.set(largest, printed.get(largest).plus(left));
+        return printed;
+    }
+}

@@ -1,0 +1,186 @@
+package heeltap.review;
+
+import heeltap.cost.Costs;
+import heeltap.cost.IngredientPrices;
+import heeltap.cost.MonthPurchases;
+import heeltap.cost.Purchase;
+import heeltap.cost.Purchases;
+import heeltap.cost.StockLayer;
+import heeltap.cost.StockPosition;
+import heeltap.match.NameBook;
+import heeltap.quantity.Exact;
+import heeltap.record.Book;
+import heeltap.record.Ingredient;
+import heeltap.record.Month;
+import heeltap.record.PriceRule;
+import heeltap.record.Setting;
+import heeltap.source.Place;
+import heeltap.source.Problem;
+import heeltap.source.ProblemKind;
+import heeltap.source.WithProblems;
+import heeltap.stock.InvoiceTie;
+import heeltap.stock.Layer;
+import heeltap.stock.Reconciliation;
+import heeltap.stock.Valuation;
+import java.time.YearMonth;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeMap;
+
+/** Computes the months one after the other: each opens with what the one before left. */
+final class MonthStage {
+    private final Book book;
+    private final NameBook names;
+    private final MenuCalendar calendar;
+    private final List<MonthPurchases> earlier = new ArrayList<>();
+    private final List<Purchase> purchasesSoFar = new ArrayList<>();
+
+    private MonthStage(Book book, NameBook names, MenuCalendar calendar) {
+        this.book = book;
+        this.names = names;
+        this.calendar = calendar;
+    }
+
+    /** The figures of each month, in order of time. */
+    static List<MonthFigures> all(Book book, NameBook names, MenuCalendar calendar, List<Month> months) {
+        MonthStage stage = new MonthStage(book, names, calendar);
+        List<MonthFigures> figures = new ArrayList<>();
+        for (Month month : months) {
+            Optional<MonthFigures> before = figures.isEmpty()
+                    ? Optional.empty()
+                    : Optional.of(figures.get(figures.size() - 1))
+                            .filter(last -> last.month().plusMonths(1).equals(month.month()));
+            figures.add(stage.next(month, before));
+        }
+        return figures;
+    }
+
+    private MonthFigures next(Month month, Optional<MonthFigures> before) {
+        List<Problem> problems = new ArrayList<>();
+        YearMonth when = month.month();
+        WithProblems<List<Purchase>> purchases = Purchases.of(book, names, month.invoices());
+        problems.addAll(purchases.problems());
+        purchasesSoFar.addAll(purchases.value());
+        purchasesSoFar.sort(Purchase.BY_TIME);
+        PriceRule drinkRule = book.settings().get(Setting.DRINK_COST_PRICE);
+
+        // Counts need specs but no prices; prices by average or fifo need counts.
+        MonthPurchases uncounted = new MonthPurchases(when, purchases.value(), Map.of());
+        Costs unpriced = costs(IngredientPrices.of(book, drinkRule, uncounted, earlier), when);
+        CountStage counts = new CountStage(book, names, unpriced, when.atEndOfMonth(), purchasesSoFar);
+        StockStage.Ends ends = ends(month, before, counts);
+        CountStage.Lost lost = counts.lose(month.losses());
+        problems.addAll(counts.problems());
+
+        MonthPurchases counted = new MonthPurchases(when, purchases.value(), positions(ends));
+        IngredientPrices prices = IngredientPrices.of(book, drinkRule, counted, earlier);
+        problems.addAll(prices.problems());
+        Costs costs = costs(prices, when);
+        problems.addAll(costs.problems());
+        Map<String, DrinkSales> sales = SalesJoin.join(book, names, calendar, month);
+        Use use = Use.of(costs, sales);
+        IngredientPrices beforeMonth = IngredientPrices.of(
+                book,
+                book.settings().get(Setting.STOCK_VALUE_PRICE),
+                new MonthPurchases(when, List.of(), Map.of()),
+                earlier);
+        Map<String, Reconciliation> stock =
+                StockStage.of(book, when, ends, purchases.value(), lost, use.byIngredient(), beforeMonth);
+        boolean isCounted = !month.closing().isEmpty();
+        problems.addAll(uncountedItems(month, isCounted, stock));
+        problems.addAll(impossibleCounts(month, stock));
+        earlier.add(counted);
+        return new MonthFigures(
+                month, sales, counted, prices, costs, use, lost, ties(month), stock, isCounted, problems);
+    }
+
+    private Costs costs(IngredientPrices prices, YearMonth month) {
+        return Costs.of(book, names, prices, month.atEndOfMonth());
+    }
+
+    private List<InvoiceTie> ties(Month month) {
+        return month.invoices().stream()
+                .map(invoice -> InvoiceTie.of(
+                        invoice,
+                        book.settings().get(Setting.INVOICE_TAX_PERCENT),
+                        book.settings().get(Setting.CURRENCY)))
+                .toList();
+    }
+
+    /** The opening file if there is one, else what the month before counted at its end. */
+    private static StockStage.Ends ends(Month month, Optional<MonthFigures> before, CountStage counts) {
+        Map<String, Exact> closing = counts.count(month.closing()).byIngredient();
+        Map<String, Exact> opening = new TreeMap<>();
+        Map<String, List<Layer>> layers = new HashMap<>();
+        before.ifPresent(last -> last.stock().forEach((name, reconciliation) -> {
+            reconciliation.movement().closing().ifPresent(counted -> opening.put(name, counted));
+            layers.put(
+                    name,
+                    reconciliation.valuation().map(Valuation::closingLayers).orElse(List.of()));
+        }));
+        if (!month.opening().isEmpty()) {
+            opening.clear();
+            opening.putAll(counts.count(month.opening()).byIngredient());
+        }
+        return new StockStage.Ends(opening, layers, closing);
+    }
+
+    private static Map<String, StockPosition> positions(StockStage.Ends ends) {
+        Map<String, StockPosition> positions = new TreeMap<>();
+        java.util.Set<String> names = new java.util.TreeSet<>(ends.opening().keySet());
+        names.addAll(ends.closing().keySet());
+        for (String name : names) {
+            List<StockLayer> opening = ends.openingLayers().getOrDefault(name, List.of()).stream()
+                    .filter(layer -> layer.quantity().isPositive())
+                    .map(layer -> new StockLayer(layer.quantity(), layer.value(), null))
+                    .toList();
+            positions.put(name, new StockPosition(opening, ends.closing().get(name)));
+        }
+        return positions;
+    }
+
+    /** In a counted month an ingredient without a row is uncounted, not zero. */
+    private List<Problem> uncountedItems(Month month, boolean counted, Map<String, Reconciliation> stock) {
+        List<Problem> problems = new ArrayList<>();
+        if (!counted) {
+            return problems;
+        }
+        Place file = month.closing().get(0).place();
+        for (Ingredient ingredient : book.ingredients()) {
+            Reconciliation line =
+                    Optional.ofNullable(stock.get(ingredient.name())).orElseThrow();
+            boolean moved = !line.movement().theoreticalUse().isZero()
+                    || !line.purchases().isZero();
+            if (line.movement().closing().isEmpty() && moved) {
+                problems.add(Problem.notice(
+                        ProblemKind.COUNT_IMPOSSIBLE,
+                        Place.of(file.file(), file.sheet()),
+                        ingredient.name(),
+                        ingredient.name() + " was not counted, so its actual use is not known.",
+                        "Add a row for it; where there is none left, count 0."));
+            }
+        }
+        return problems;
+    }
+
+    /** More at the end than there could be. */
+    private static List<Problem> impossibleCounts(Month month, Map<String, Reconciliation> stock) {
+        List<Problem> problems = new ArrayList<>();
+        for (Reconciliation line : stock.values()) {
+            if (line.actualUse().filter(Exact::isNegative).isPresent()) {
+                Place place = month.closing().get(0).place();
+                problems.add(Problem.fault(
+                        ProblemKind.COUNT_IMPOSSIBLE,
+                        Place.of(place.file(), place.sheet()),
+                        line.movement().ingredient(),
+                        "More " + line.movement().ingredient()
+                                + " was counted at the end than opening stock and purchases could leave.",
+                        "Check both counts and whether an invoice is missing."));
+            }
+        }
+        return problems;
+    }
+}

@@ -1,0 +1,50 @@
+package heeltap.review;
+
+import heeltap.quantity.Exact;
+import heeltap.quantity.Money;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * The month in a few sums. Cost and margin are of the drinks whose cost is known, against their own net sales.
+ *
+ * @param netSales of everything joined
+ * @param sold units
+ * @param costedSales net sales of drinks with a known cost
+ * @param cost of the units of those that were paid for
+ * @param unexplained cost of what nothing explains; empty where nothing was counted
+ */
+record Overview(Money netSales, Exact sold, Money costedSales, Money cost, Optional<Money> unexplained) {
+    static Overview of(MonthFigures month) {
+        Money costedSales = Money.ZERO;
+        Money cost = Money.ZERO;
+        for (DrinkSales sales : month.sales().values()) {
+            Optional<Money> unit =
+                    month.costs().drinkOn(sales.drink(), month.lastDay()).cost();
+            if (unit.isPresent()) {
+                costedSales = costedSales.plus(sales.netSales());
+                cost = cost.plus(unit.get().times(sales.sold()));
+            }
+        }
+        List<Money> unexplained = month.stock().values().stream()
+                .flatMap(line -> line.unexplainedCost().stream())
+                .toList();
+        return new Overview(
+                month.netSales(),
+                month.sold(),
+                costedSales,
+                cost,
+                unexplained.isEmpty()
+                        ? Optional.empty()
+                        : Optional.of(unexplained.stream().reduce(Money.ZERO, Money::plus)));
+    }
+
+    Money margin() {
+        return costedSales.minus(cost);
+    }
+
+    /** Cost over net sales; empty without sales. */
+    Optional<Exact> costPercent() {
+        return StockTables.percentOf(cost, costedSales);
+    }
+}

@@ -1,0 +1,81 @@
+package heeltap.review;
+
+import heeltap.pricing.GroupRange;
+import heeltap.pricing.PriceSuggestion;
+import heeltap.quantity.Money;
+import heeltap.record.Book;
+import heeltap.record.FileAccount;
+import heeltap.record.SetAside;
+import heeltap.record.Setting;
+import heeltap.source.Problem;
+import heeltap.stock.Journal;
+import java.util.Currency;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * Everything that a month's review says, before it is laid out.
+ *
+ * @param months all months present up to the one reviewed, in order; the last is the one reviewed
+ * @param rows drinks in the book's order
+ * @param suggestions one for each drink listed on the last day
+ * @param chains steps from the month before; empty where there is none
+ * @param files how every file was understood
+ * @param setAside every row that was not used
+ * @param problems all of them, by place
+ */
+record ReviewFigures(
+        Book book,
+        List<MonthFigures> months,
+        List<DrinkRow> rows,
+        List<PriceSuggestion> suggestions,
+        List<GroupRange> ranges,
+        List<LedgerTables.Chain> chains,
+        List<Journal.Entry> journal,
+        List<FileAccount> files,
+        List<SetAside> setAside,
+        List<Problem> problems) {
+    MonthFigures now() {
+        return months.get(months.size() - 1);
+    }
+
+    /** The calendar month before, where it is present. */
+    Optional<MonthFigures> before() {
+        return months.stream()
+                .filter(month -> month.month().plusMonths(1).equals(now().month()))
+                .findFirst();
+    }
+
+    Currency currency() {
+        return book.settings().get(Setting.CURRENCY);
+    }
+
+    /** The reviewed month's sales files. */
+    List<FileAccount> salesFiles() {
+        return files.stream()
+                .filter(file -> file.kind().equals("sales"))
+                .filter(file -> file.place().file().startsWith(now().month().toString() + "/"))
+                .toList();
+    }
+
+    /** Money of the month's till rows as printed, ignored rows left out. */
+    Money tillMoney() {
+        return joinedMoney().plus(asideMoney());
+    }
+
+    Money joinedMoney() {
+        return sum(salesFiles(), FileAccount::usedMoney);
+    }
+
+    Money asideMoney() {
+        return sum(salesFiles(), FileAccount::setAsideMoney);
+    }
+
+    private static Money sum(
+            List<FileAccount> files,
+            java.util.function.Function<FileAccount, @org.jspecify.annotations.Nullable Money> part) {
+        return files.stream()
+                .flatMap(file -> Optional.ofNullable(part.apply(file)).stream())
+                .reduce(Money.ZERO, Money::plus);
+    }
+}

@@ -1,0 +1,128 @@
+package heeltap.review;
+
+import heeltap.match.Match;
+import heeltap.match.NameBook;
+import heeltap.quantity.Exact;
+import heeltap.quantity.Money;
+import heeltap.record.Book;
+import heeltap.record.Drink;
+import heeltap.record.Month;
+import heeltap.record.NameRule.Where;
+import heeltap.record.SaleTotal;
+import heeltap.record.Setting;
+import java.time.LocalDate;
+import java.time.YearMonth;
+import java.util.LinkedHashMap;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeMap;
+
+/** Joins a month's sales to the drinks of the book. */
+final class SalesJoin {
+    private final Book book;
+    private final MenuCalendar calendar;
+    private final YearMonth month;
+    private final Map<String, Sums> sums = new LinkedHashMap<>();
+
+    private SalesJoin(Book book, MenuCalendar calendar, YearMonth month) {
+        this.book = book;
+        this.calendar = calendar;
+        this.month = month;
+        book.drinks().forEach(drink -> sums.put(drink.name(), new Sums(drink)));
+    }
+
+    /** One entry for each drink of the book, sold or not, in the book's order. */
+    static Map<String, DrinkSales> join(Book book, NameBook names, MenuCalendar calendar, Month sales) {
+        SalesJoin join = new SalesJoin(book, calendar, sales.month());
+        for (SaleTotal total : sales.sales()) {
+            Optional<Match> match = names.find(Where.SALES, total.item(), total.code());
+            match.filter(found -> found.kind() == Match.Kind.DRINK).ifPresent(found -> join.add(total, found));
+        }
+        Map<String, DrinkSales> result = new LinkedHashMap<>();
+        join.sums.forEach((name, sum) -> result.put(name, sum.done()));
+        return result;
+    }
+
+    private void add(SaleTotal total, Match match) {
+        Sums sum = sums.get(match.name());
+        if (sum == null) {
+            throw new IllegalStateException("joined to a drink the book has not: " + match.name());
+        }
+        Exact units = total.quantity().times(match.times());
+        LocalDate day = total.day() == null ? month.atEndOfMonth() : total.day();
+        switch (total.kind()) {
+            case SALE -> {
+                sum.sold(units, total.day());
+                sum.poured(units, day);
+                sum.net = sum.net.plus(net(total, units, sum, day));
+            }
+            case REFUND -> {
+                sum.sold(units.negated(), total.day());
+                sum.net = sum.net.minus(net(total, units, sum, day));
+            }
+            case COMPLIMENTARY -> {
+                sum.complimentary = sum.complimentary.plus(units);
+                sum.poured(units, day);
+                sum.givenByDay.merge(day, units, Exact::plus);
+            }
+            case VOID -> {
+                // never happened: in neither sales nor use
+            }
+        }
+    }
+
+    /** The money of the till, else the menu price of the day less tax. */
+    private Money net(SaleTotal total, Exact units, Sums sum, LocalDate day) {
+        if (total.net() != null) {
+            return total.net();
+        }
+        sum.pricedByMenu = true;
+        return calendar.priceOn(sum.drink, day)
+                .map(this::withoutTax)
+                .orElse(Money.ZERO)
+                .times(units);
+    }
+
+    private Money withoutTax(Money menuPrice) {
+        return netOf(menuPrice, book);
+    }
+
+    /** A menu price less tax where menu prices include it. */
+    static Money netOf(Money menuPrice, Book book) {
+        return book.settings().get(Setting.MENU_PRICES_INCLUDE_TAX)
+                ? menuPrice.withoutTax(book.settings().get(Setting.SALES_TAX_PERCENT))
+                : menuPrice;
+    }
+
+    /** The running sums of one drink. */
+    private static final class Sums {
+        private final Drink drink;
+        private Exact sold = Exact.ZERO;
+        private Exact complimentary = Exact.ZERO;
+        private Money net = Money.ZERO;
+        private final TreeMap<LocalDate, Exact> soldByDay = new TreeMap<>();
+        private final TreeMap<LocalDate, Exact> pouredByDay = new TreeMap<>();
+        private final TreeMap<LocalDate, Exact> givenByDay = new TreeMap<>();
+        private boolean pricedByMenu;
+
+        Sums(Drink drink) {
+            this.drink = drink;
+        }
+
+        void sold(Exact units, @org.jspecify.annotations.Nullable LocalDate day) {
+            sold = sold.plus(units);
+            if (day != null) {
+                soldByDay.merge(day, units, Exact::plus);
+            }
+        }
+
+        void poured(Exact units, LocalDate day) {
+            pouredByDay.merge(day, units, Exact::plus);
+        }
+
+        DrinkSales done() {
+            return new DrinkSales(
+                    drink.name(), sold, complimentary, net, soldByDay, pouredByDay, givenByDay, pricedByMenu);
+        }
+    }
+}

@@ -1,0 +1,140 @@
+package heeltap.review;
+
+import static heeltap.review.DrinkTable.number;
+
+import heeltap.cost.DrinkCost;
+import heeltap.cost.IngredientPrice;
+import heeltap.document.CellValue;
+import heeltap.document.Table;
+import heeltap.quantity.Exact;
+import heeltap.quantity.Money;
+import heeltap.record.Book;
+import heeltap.record.Ingredient;
+import heeltap.review.StockTables.StockMoney;
+import heeltap.review.StockTables.Sums;
+import heeltap.review.TableShape.Cells;
+import heeltap.review.TableShape.Filling;
+import heeltap.stock.Reconciliation;
+import java.util.Comparator;
+import java.util.Currency;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeMap;
+
+/** Stock and cost of goods by group of ingredients, against the net sales that the group carries. */
+final class StockGroups {
+    /** Drinks with a fixed or faulty cost belong to no group of ingredients. */
+    static final String NONE = "(none)";
+
+    private StockGroups() {}
+
+    static Table table(Book book, MonthFigures month, Currency currency, Words words) {
+        Filling table = Shapes.STOCK_GROUPS
+                .fill(words.texts())
+                .formula(
+                        "actual_cost_percent",
+                        "IF(OR({actual_cost}=\"\",{net_sales}=0),\"\",{actual_cost}/{net_sales}*100)")
+                .formula(
+                        "theoretical_cost_percent",
+                        "IF(OR({theoretical_cost}=\"\",{net_sales}=0),\"\",{theoretical_cost}/{net_sales}*100)");
+        Map<String, Sums> sums = sums(book, month, currency);
+        Map<String, Money> netSales = netSales(book, month, currency);
+        Sums all = new Sums();
+        Money allSales = Money.ZERO;
+        for (Map.Entry<String, Sums> group : sums.entrySet()) {
+            StockMoney money = group.getValue().money();
+            Money sales = netSales.getOrDefault(group.getKey(), Money.ZERO);
+            all.add(money);
+            allSales = allSales.plus(sales);
+            table.add(row(group.getKey(), money, sales));
+        }
+        Money rest = netSales.getOrDefault(NONE, Money.ZERO);
+        if (!rest.isZero()) {
+            allSales = allSales.plus(rest);
+            table.add(new Cells().set("group", CellValue.of(NONE)).set("net_sales", CellValue.of(rest)));
+        }
+        for (String sum : new String[] {
+            "opening_value",
+            "purchases_value",
+            "closing_value",
+            "actual_cost",
+            "theoretical_cost",
+            "unexplained_cost",
+            "net_sales",
+            "transfers_value"
+        }) {
+            table.totalFormula(sum, "SUM({" + sum + ":all})");
+        }
+        return table.total(row(words.say("word.total"), all.money(), allSales)).done();
+    }
+
+    private static Cells row(String group, StockMoney money, Money sales) {
+        return money.set(new Cells()
+                .set("group", CellValue.of(group))
+                .set("net_sales", CellValue.of(sales))
+                .set("actual_cost_percent", number(money.actual().flatMap(cost -> StockTables.percentOf(cost, sales))))
+                .set(
+                        "theoretical_cost_percent",
+                        number(money.theoretical().flatMap(cost -> StockTables.percentOf(cost, sales)))));
+    }
+
+    /** Sums of the printed lines of each group, in the order of first mention. */
+    private static Map<String, Sums> sums(Book book, MonthFigures month, Currency currency) {
+        Map<String, Sums> sums = new LinkedHashMap<>();
+        for (Ingredient ingredient : book.ingredients()) {
+            Reconciliation line =
+                    Optional.ofNullable(month.stock().get(ingredient.name())).orElseThrow();
+            sums.computeIfAbsent(ingredient.group(), name -> new Sums()).add(StockMoney.of(line, currency));
+        }
+        return sums;
+    }
+
+    /**
+     * Each drink's net sales shared over the groups of its ingredients by theoretical cost, rounded; the cents that
+     * rounding leaves go to the largest group, so that the groups add up to the month's net sales.
+     */
+    static Map<String, Money> netSales(Book book, MonthFigures month, Currency currency) {
+        Map<String, String> groupOf = new HashMap<>();
+        book.ingredients().forEach(ingredient -> groupOf.put(ingredient.name(), ingredient.group()));
+        Map<String, Money> exact = new TreeMap<>();
+        for (DrinkSales drink : month.sales().values()) {
+            if (drink.netSales().isZero()) {
+                continue;
+            }
+            DrinkCost cost = month.costs().drinkOn(drink.drink(), month.lastDay());
+            Map<String, Money> byGroup = costByGroup(cost, month, groupOf);
+            Money whole = byGroup.values().stream().reduce(Money.ZERO, Money::plus);
+            if (cost.cost().isEmpty() || !whole.isPositive()) {
+                exact.merge(NONE, drink.netSales(), Money::plus);
+            } else {
+                byGroup.forEach((group, part) ->
+                        exact.merge(group, drink.netSales().times(part.dividedBy(whole)), Money::plus));
+            }
+        }
+        return rounded(exact, month.netSales(), currency);
+    }
+
+    static Map<String, Money> costByGroup(DrinkCost cost, MonthFigures month, Map<String, String> groupOf) {
+        Map<String, Money> byGroup = new TreeMap<>();
+        for (Map.Entry<String, Exact> use : cost.use().entrySet()) {
+            IngredientPrice price = month.prices().get(use.getKey());
+            Money unit = Optional.ofNullable(price.unitCost()).orElse(Money.ZERO);
+            byGroup.merge(groupOf.getOrDefault(use.getKey(), NONE), unit.times(use.getValue()), Money::plus);
+        }
+        return byGroup;
+    }
+
+    private static Map<String, Money> rounded(Map<String, Money> exact, Money total, Currency currency) {
+        Map<String, Money> rounded = new TreeMap<>();
+        exact.forEach((group, money) -> rounded.put(group, Money.of(money.rounded(currency))));
+        Money sum = rounded.values().stream().reduce(Money.ZERO, Money::plus);
+        Money left = Money.of(total.rounded(currency)).minus(sum);
+        rounded.entrySet().stream()
+                .max(Map.Entry.<String, Money>comparingByValue()
+                        .thenComparing(Map.Entry.comparingByKey(Comparator.reverseOrder())))
+                .ifPresent(largest -> largest.setValue(largest.getValue().plus(left)));
+        return rounded;
+    }
+}

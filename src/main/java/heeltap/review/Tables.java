@@ -1,0 +1,86 @@
+package heeltap.review;
+
+import heeltap.document.Table;
+import heeltap.record.Book;
+import heeltap.record.FileAccount;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.Currency;
+import java.util.List;
+
+/** Every table of the contract, filled. */
+record Tables(
+        Table drinks,
+        Table prices,
+        Table priceGroups,
+        Table priceRange,
+        Table ingredients,
+        Table preparations,
+        Table preparationLines,
+        Table stock,
+        Table stockGroups,
+        Table invoices,
+        Table invoiceLines,
+        Table changes,
+        Table journal,
+        Table setAside,
+        Table namesToAdd,
+        Table files,
+        Table controls) {
+
+    static Tables of(ReviewFigures review, Words words) {
+        Book book = review.book();
+        MonthFigures now = review.now();
+        Currency currency = review.currency();
+        return new Tables(
+                DrinkTable.of(review.rows(), book.settings(), words),
+                PriceTables.prices(review.suggestions(), words),
+                PriceTables.groups(review.suggestions(), review.rows(), words),
+                PriceTables.range(review.ranges(), words),
+                CostTables.ingredients(book, now, words),
+                CostTables.preparations(book, now, words),
+                CostTables.preparationLines(book, now, words),
+                StockTables.stock(book, now, currency, words),
+                StockGroups.table(book, now, currency, words),
+                InvoiceTables.invoices(now, words),
+                InvoiceTables.lines(now, words),
+                LedgerTables.changes(review.before(), now, review.chains(), currency, words),
+                LedgerTables.journal(review.journal(), book, now, words),
+                FileTables.setAside(review.setAside(), words.texts()),
+                FileTables.namesToAdd(review.setAside(), review.files(), words.texts()),
+                FileTables.files(review.files(), words.texts()),
+                FileTables.controls(controls(review, words), words.texts()));
+    }
+
+    /** In the order of the contract. */
+    List<Table> all() {
+        return List.of(
+                drinks,
+                prices,
+                priceGroups,
+                priceRange,
+                ingredients,
+                preparations,
+                preparationLines,
+                stock,
+                stockGroups,
+                invoices,
+                invoiceLines,
+                changes,
+                journal,
+                setAside,
+                namesToAdd,
+                files,
+                controls);
+    }
+
+    static List<Control> controls(ReviewFigures review, Words words) {
+        List<Control> controls = new ArrayList<>();
+        review.files().stream()
+                .filter(file -> file.rows() > 0)
+                .sorted(Comparator.comparing(FileAccount::place))
+                .forEach(file -> controls.addAll(FileTables.controlsOf(file)));
+        controls.addAll(Controls.of(review, words));
+        return controls;
+    }
+}

@@ -1,0 +1,48 @@
+package heeltap.review;
+
+import heeltap.document.Figures;
+import heeltap.document.Format;
+import heeltap.quantity.Exact;
+import heeltap.quantity.Money;
+import heeltap.record.Setting;
+import heeltap.record.Settings;
+import java.time.LocalDate;
+import java.time.YearMonth;
+
+/** Sentences and figures in the bar's language. */
+record Words(Texts texts, Figures figures) {
+    static Words of(Settings settings) {
+        return new Words(
+                Texts.in(settings.get(Setting.LANGUAGE)),
+                new Figures(settings.get(Setting.LANGUAGE), settings.get(Setting.CURRENCY)));
+    }
+
+    String say(String key, Object... printed) {
+        return texts.say(key, printed);
+    }
+
+    String money(Money money) {
+        return figures.money(money);
+    }
+
+    /** With one decimal. */
+    String percent(Exact percent) {
+        return figures.percent(percent, 1);
+    }
+
+    String count(Exact number) {
+        return figures.number(number, Format.COUNT);
+    }
+
+    String amount(Exact number) {
+        return figures.number(number, Format.AMOUNT);
+    }
+
+    String date(LocalDate date) {
+        return figures.date(date);
+    }
+
+    String month(YearMonth month) {
+        return figures.month(month);
+    }
+}
