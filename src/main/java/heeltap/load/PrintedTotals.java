@@ -4,6 +4,7 @@ import heeltap.source.Cell;
 import heeltap.source.ProblemKind;
 import heeltap.source.Row;
 import java.math.BigDecimal;
+import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
@@ -158,11 +159,20 @@ final class PrintedTotals {
             if (withoutVoids) {
                 sum = sum.subtract(all ? voids[field] : voids[field].subtract(voidsAtStart[field]));
             }
-            if (sum.abs().compareTo(entry.getValue().abs()) != 0) {
+            if (!same(sum, entry.getValue())) {
                 return false;
             }
         }
         return true;
+    }
+
+    /** Alike but for sign and the dust of a sum that a spreadsheet computed in binary: no till prints six decimals. */
+    private static boolean same(BigDecimal sum, BigDecimal printed) {
+        return sum.abs()
+                        .subtract(printed.abs())
+                        .setScale(6, RoundingMode.HALF_EVEN)
+                        .signum()
+                == 0;
     }
 
     /**
@@ -196,7 +206,7 @@ final class PrintedTotals {
     private void tell(Printed printed, ProblemLog log) {
         for (Map.Entry<Field, BigDecimal> entry : printed.values.entrySet()) {
             BigDecimal read = sums[entry.getKey().at()];
-            if (read.abs().compareTo(entry.getValue().abs()) != 0) {
+            if (!same(read, entry.getValue())) {
                 log.fault(
                         ProblemKind.TOTAL_DIFFERS,
                         layout.cell(entry.getKey(), printed.row),

@@ -10,6 +10,8 @@ import heeltap.record.SetAside;
 import heeltap.review.TableShape.Cells;
 import heeltap.review.TableShape.Filling;
 import heeltap.source.Place;
+import heeltap.source.Problem;
+import heeltap.source.ProblemKind;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -25,12 +27,12 @@ final class FileTables {
 
     private FileTables() {}
 
-    static Table files(List<FileAccount> files, Texts texts) {
+    static Table files(List<FileAccount> files, List<Problem> problems, Texts texts) {
         Filling table = Shapes.FILES.fill(texts);
         files.stream().sorted(Comparator.comparing(FileAccount::place)).forEach(file -> {
             boolean refused = file.kind().equals("refused");
             table.add(
-                    refused || !holds(file) ? Emphasis.MARKED : Emphasis.PLAIN,
+                    refused || !holds(file, problems) ? Emphasis.MARKED : Emphasis.PLAIN,
                     new Cells()
                             .set("file", CellValue.of(file.place().file()))
                             .set("sheet", CellValue.of(file.place().sheet()))
@@ -47,7 +49,7 @@ final class FileTables {
                             .set("quantity", CellValue.of(file.quantity()))
                             .set("money", CellValue.of(file.money()))
                             .set("printed_total", CellValue.of(file.printedTotal()))
-                            .set("holds", CellValue.of(holds(file)))
+                            .set("holds", CellValue.of(holds(file, problems)))
                             .set("used_quantity", CellValue.of(file.usedQuantity()))
                             .set("used_money", CellValue.of(file.usedMoney()))
                             .set("ignored_money", CellValue.of(file.ignoredMoney()))
@@ -125,9 +127,11 @@ final class FileTables {
         return table.done();
     }
 
-    /** The identities of one file; a printed total must agree with the money of all rows too. */
-    static boolean holds(FileAccount file) {
-        return file.rows() == file.used() + file.ignored() + file.setAside() && moneyHolds(file) && printedHolds(file);
+    /** The identities of one file; a printed total must agree with what was read too. */
+    private static boolean holds(FileAccount file, List<Problem> problems) {
+        return file.rows() == file.used() + file.ignored() + file.setAside()
+                && moneyHolds(file)
+                && printedHolds(file, problems);
     }
 
     private static boolean moneyHolds(FileAccount file) {
@@ -138,14 +142,16 @@ final class FileTables {
         return file.money() == null || file.money().equals(parts);
     }
 
-    private static boolean printedHolds(FileAccount file) {
-        return file.printedTotal() == null
-                || file.money() == null
-                || file.printedTotal().equals(file.money());
+    /** The loader compares a printed total in every way it may be meant, such as without voids, and says if none fits. */
+    private static boolean printedHolds(FileAccount file, List<Problem> problems) {
+        return problems.stream()
+                .filter(problem -> problem.kind() == ProblemKind.TOTAL_DIFFERS)
+                .noneMatch(problem -> problem.place().file().equals(file.place().file())
+                        && problem.place().sheet().equals(file.place().sheet()));
     }
 
     /** The controls of one file: rows in their three parts, money in its three parts, the printed total. */
-    static List<Control> controlsOf(FileAccount file) {
+    static List<Control> controlsOf(FileAccount file, List<Problem> problems) {
         Place place = file.place();
         String scope = place.sheet().isEmpty() ? place.file() : place.file() + ", " + place.sheet();
         List<Control> controls = new ArrayList<>();
@@ -160,7 +166,8 @@ final class FileTables {
                     .plus(Optional.ofNullable(file.ignoredMoney()).orElse(Money.ZERO))
                     .plus(Optional.ofNullable(file.setAsideMoney()).orElse(Money.ZERO));
             controls.add(Control.of("money in = used + ignored + set aside", scope, file.money(), parts));
-            if (file.printedTotal() != null) {
+            if (file.printedTotal() != null
+                    && (!printedHolds(file, problems) || file.printedTotal().equals(file.money()))) {
                 controls.add(Control.of("printed total = money read", scope, file.printedTotal(), file.money()));
             }
         }

@@ -48,7 +48,7 @@ record Tables(
                 LedgerTables.journal(review.journal(), book, now, words),
                 FileTables.setAside(review.setAside(), words.texts()),
                 FileTables.namesToAdd(review.setAside(), review.files(), words.texts()),
-                FileTables.files(review.files(), words.texts()),
+                FileTables.files(review.files(), review.problems(), words.texts()),
                 FileTables.controls(controls(review, words), words.texts()));
     }
 
@@ -79,7 +79,7 @@ record Tables(
         review.files().stream()
                 .filter(file -> file.rows() > 0)
                 .sorted(Comparator.comparing(FileAccount::place))
-                .forEach(file -> controls.addAll(FileTables.controlsOf(file)));
+                .forEach(file -> controls.addAll(FileTables.controlsOf(file, review.problems())));
         controls.addAll(Controls.of(review, words));
         return controls;
     }
