@@ -2,6 +2,7 @@ package heeltap.cli;
 
 import heeltap.review.Reviews;
 import heeltap.source.WithProblems;
+import java.io.UncheckedIOException;
 import java.nio.file.Path;
 import java.time.YearMonth;
 import java.util.Optional;
@@ -35,6 +36,9 @@ final class BarArguments {
             Optional<Reviews.Review> review = input.value().map(Reviews::of);
             Notices.print(review.map(Reviews.Review::problems).orElse(input.problems()), console, quiet);
             return review;
+        } catch (UncheckedIOException e) {
+            console.err().println("stop: " + folder + " could not be read: " + e.getMessage());
+            return Optional.empty();
         }
     }
 }

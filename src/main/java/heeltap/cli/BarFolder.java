@@ -57,6 +57,8 @@ record BarFolder(Path root, String name, List<Path> bookFiles, Map<YearMonth, Pa
                 months.put(month.get(), entry);
             } else if (isBookFile(entry)) {
                 bookFiles.add(entry);
+            } else if (!entryName.equals("book") && !isNote(entryName)) {
+                problems.add(notRead(entryName));
             }
         }
         Path bookFolder = root.resolve("book");
@@ -139,6 +141,21 @@ record BarFolder(Path root, String name, List<Path> bookFiles, Map<YearMonth, Pa
             problems.addAll(opened.problems());
         }
         return new WithProblems<>(sheets, problems);
+    }
+
+    /** Words for people, the reports and the blank month lie beside the data without a word. */
+    private static boolean isNote(String name) {
+        String lower = name.toLowerCase(Locale.ROOT);
+        return lower.endsWith(".md") || lower.equals("heeltap-out") || lower.equals("month");
+    }
+
+    private static Problem notRead(String path) {
+        return Problem.notice(
+                ProblemKind.FILE_NOT_READ,
+                Place.of(path),
+                "",
+                "Nothing reads it.",
+                "Put a month's files into a folder named like 2026-10, the book into book.xlsx or the folder book.");
     }
 
     private static boolean isBookFile(Path entry) {

@@ -21,6 +21,15 @@ final class CheckLines {
         if (!aside.rows().isEmpty()) {
             table(aside, ASIDE_KEYS, MOST_ROWS, console);
         }
+        Table controls = find(review, "controls");
+        for (int row = 0; row < controls.rows().size(); row++) {
+            if (!text(controls.cell(row, "holds")).equals("yes")) {
+                console.out()
+                        .println("Does not hold: " + text(controls.cell(row, "control")) + " ("
+                                + text(controls.cell(row, "scope")) + "): " + text(controls.cell(row, "expected"))
+                                + " expected, " + text(controls.cell(row, "found")) + " found");
+            }
+        }
     }
 
     private static Table find(Review review, String name) {
@@ -72,6 +81,8 @@ final class CheckLines {
             return text.text().replace('\n', ' ');
         } else if (value instanceof CellValue.Figure figure) {
             return figure.number().toString();
+        } else if (value instanceof CellValue.Sum sum) {
+            return sum.money().toString();
         } else if (value instanceof CellValue.YesNo yesNo) {
             return yesNo.yes() ? "yes" : "no";
         }

@@ -5,6 +5,7 @@ import heeltap.quantity.Exact;
 import heeltap.quantity.Money;
 import heeltap.record.Book;
 import heeltap.record.Ingredient;
+import heeltap.stock.Reconciliation;
 import heeltap.stock.Variances.DrinkMonth;
 import heeltap.stock.Variances.MonthSide;
 import java.util.ArrayList;
@@ -12,6 +13,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Function;
 
 /** A month as one side of a comparison. */
 record ChangeSides(Book book) {
@@ -31,7 +33,19 @@ record ChangeSides(Book book) {
                 cost.cost().ifPresent(money -> fixed.put(sales.drink(), money));
             }
         }
-        return new MonthSide(drinks, unitCosts(month), fixed, costOfGoods(month));
+        return new MonthSide(
+                drinks,
+                unitCosts(month),
+                fixed,
+                costOfGoods(month),
+                sum(month, Reconciliation::unexplainedCost),
+                sum(month, line -> line.valuation().isPresent() ? line.lossesCost() : Optional.empty()));
+    }
+
+    private static Money sum(MonthFigures month, Function<Reconciliation, Optional<Money>> part) {
+        return month.stock().values().stream()
+                .flatMap(line -> part.apply(line).stream())
+                .reduce(Money.ZERO, Money::plus);
     }
 
     private Map<String, Money> unitCosts(MonthFigures month) {

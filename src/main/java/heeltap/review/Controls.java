@@ -111,6 +111,19 @@ final class Controls {
         Money debit = review.journal().stream().map(Journal.Entry::debit).reduce(Money.ZERO, Money::plus);
         Money credit = review.journal().stream().map(Journal.Entry::credit).reduce(Money.ZERO, Money::plus);
         controls.add(Control.of("debit = credit", month(review), debit, credit));
+        Money invoices = review.now().ties().stream().map(InvoiceTie::total).reduce(Money.ZERO, Money::plus);
+        Money purchases = review.journal().stream()
+                .filter(entry -> entry.account() == Journal.Account.PURCHASES)
+                .map(entry -> entry.credit().minus(entry.debit()))
+                .reduce(Money.ZERO, Money::plus);
+        // each ingredient is rounded by itself: a cent for each is no difference
+        Money slack = Money.of("0.01").times(Exact.of(review.now().stock().size() + 1L));
+        Money difference = purchases.minus(invoices);
+        controls.add(Control.of(
+                "purchases of the journal = totals of the invoices",
+                month(review),
+                invoices,
+                difference.abs().compareTo(slack) <= 0 ? invoices : purchases));
     }
 
     private static void changes(ReviewFigures review, List<Control> controls) {

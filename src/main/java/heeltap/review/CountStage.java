@@ -87,8 +87,13 @@ final class CountStage {
                                     () -> faulty.add(ingredient.name()));
                 }
             } else {
-                preparation(match.get().name(), number, row.unit(), row.place())
-                        .forEach((name, amount) -> inPreparations.merge(name, amount, Exact::plus));
+                Map<String, Exact> held = preparation(match.get().name(), number, row.unit(), row.place());
+                held.forEach((name, amount) -> inPreparations.merge(name, amount, Exact::plus));
+                if (held.isEmpty() && !number.isZero()) {
+                    faulty.addAll(costs.preparationOn(match.get().name(), lastDay)
+                            .use()
+                            .keySet());
+                }
             }
         }
         // One row that cannot be understood leaves the whole ingredient uncounted: part of a count is no count.
@@ -143,11 +148,18 @@ final class CountStage {
         LocalDate day = row.date() == null ? lastDay : row.date();
         Map<String, Exact> sums = new TreeMap<>();
         switch (match.kind()) {
-            case DRINK ->
-                Use.add(
-                        sums,
-                        costs.drinkOn(match.name(), day).use(),
-                        serves(row, number).orElse(Exact.ZERO));
+            case DRINK -> {
+                Map<String, Exact> use = costs.drinkOn(match.name(), day).use();
+                if (use.isEmpty()) {
+                    problems.add(Problem.notice(
+                            ProblemKind.SPEC_MISSING,
+                            row.place(),
+                            row.item(),
+                            "The lost drink has no spec, so no ingredient is taken off for it.",
+                            "Name what was lost, if it is counted as an ingredient."));
+                }
+                Use.add(sums, use, serves(row, number).orElse(Exact.ZERO));
+            }
             case PREPARATION -> sums.putAll(preparation(match.name(), number, row.unit(), row.place()));
             case INGREDIENT -> {
                 Ingredient ingredient = ingredients.get(match.name());

@@ -42,7 +42,7 @@ record DrinkRow(
     }
 
     Optional<Money> netPrice() {
-        return classed.item().netPrice();
+        return sales.moneyKnown() ? classed.item().netPrice() : Optional.empty();
     }
 
     /** Cost over net price, whether or not the drink is classed; empty where either is unknown or the price is zero. */

@@ -16,6 +16,7 @@ import java.util.SortedMap;
  * @param pouredByDay units that used stock by business day: sold, refunded and given; undated ones on the last day
  * @param givenByDay the part of them that was given away
  * @param pricedByMenu whether some of the money is the menu price, since the file has none
+ * @param moneyKnown whether every unit sold has money, of the till or of the menu
  */
 record DrinkSales(
         String drink,
@@ -25,7 +26,8 @@ record DrinkSales(
         SortedMap<LocalDate, Exact> soldByDay,
         SortedMap<LocalDate, Exact> pouredByDay,
         SortedMap<LocalDate, Exact> givenByDay,
-        boolean pricedByMenu) {
+        boolean pricedByMenu,
+        boolean moneyKnown) {
     /** Whether every unit sold has a day. */
     boolean isDated() {
         Exact dated = soldByDay.values().stream().reduce(Exact.ZERO, Exact::plus);

@@ -1,5 +1,6 @@
 package heeltap.review;
 
+import heeltap.cost.DrinkCost;
 import heeltap.cost.Glass;
 import heeltap.document.CellValue;
 import heeltap.document.Table;
@@ -12,6 +13,7 @@ import heeltap.record.Setting;
 import heeltap.record.Settings;
 import heeltap.review.TableShape.Cells;
 import heeltap.review.TableShape.Filling;
+import heeltap.source.ProblemKind;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -113,7 +115,7 @@ final class DrinkTable {
     /** Physical figures; a bought-in drink without a spec has none. */
     private void glass(DrinkRow row, Cells cells) {
         Glass glass = row.cost().glass();
-        if (row.cost().lines().isEmpty() || glass.mixedMl() == 0) {
+        if (row.cost().lines().isEmpty() || glass.mixedMl() == 0 || !isWhole(row.cost())) {
             return;
         }
         Exact gramsEach = settings.get(Setting.STANDARD_DRINK_GRAMS);
@@ -128,6 +130,11 @@ final class DrinkTable {
         if (gramsEach.isPositive()) {
             cells.set("standard_drinks", physical(glass.standardDrinks(gramsEach)));
         }
+    }
+
+    /** Whether every line is in the glass: a missing price takes nothing out of it, any other fault may. */
+    static boolean isWhole(DrinkCost cost) {
+        return cost.faults().stream().allMatch(fault -> fault.kind() == ProblemKind.PRICE_MISSING);
     }
 
     static CellValue physical(double figure) {

@@ -3,6 +3,7 @@ package heeltap.review;
 import heeltap.document.CellValue;
 import heeltap.document.Table;
 import heeltap.document.TableRow.Emphasis;
+import heeltap.match.Folding;
 import heeltap.quantity.Exact;
 import heeltap.quantity.Money;
 import heeltap.record.FileAccount;
@@ -13,11 +14,15 @@ import heeltap.source.Place;
 import heeltap.source.Problem;
 import heeltap.source.ProblemKind;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.TreeMap;
+import java.util.TreeSet;
+import java.util.stream.Collectors;
 
 /** What was read, what was set aside, and whether the sums hold. */
 final class FileTables {
@@ -91,7 +96,7 @@ final class FileTables {
                     .reduce(Money.ZERO, Money::plus);
             table.add(new Cells()
                     .set("as_written", CellValue.of(first.text()))
-                    .set("means", CellValue.of(first.nearest().get(0)))
+                    .set("means", CellValue.of(likely(first)))
                     .set("in", CellValue.of(in(first, files)))
                     .set("times", CellValue.of(1))
                     .set("rows", CellValue.of(same.size()))
@@ -101,10 +106,26 @@ final class FileTables {
         return table.done();
     }
 
+    /** The nearest name where it shares a word with the unknown one; else a person has to say what it means. */
+    private static String likely(SetAside row) {
+        String nearest = row.nearest().get(0);
+        Set<String> words = words(nearest);
+        words.retainAll(words(row.text()));
+        return words.isEmpty() ? "" : nearest;
+    }
+
+    private static Set<String> words(String name) {
+        return Arrays.stream(name.split("[^\\p{L}\\p{N}]+"))
+                .map(Folding::fold)
+                .filter(word -> word.length() > 2)
+                .collect(Collectors.toCollection(TreeSet::new));
+    }
+
     /** The word of the column In: the kind of file the name stands in. */
     private static String in(SetAside row, List<FileAccount> files) {
         return files.stream()
-                .filter(file -> file.place().file().equals(row.place().file()))
+                .filter(file -> file.place().file().equals(row.place().file())
+                        && file.place().sheet().equals(row.place().sheet()))
                 .map(FileAccount::kind)
                 .findFirst()
                 .map(kind -> kind.startsWith("stock") ? "stock" : kind)

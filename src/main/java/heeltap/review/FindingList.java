@@ -20,6 +20,9 @@ import java.util.TreeMap;
 
 /** What the owner should hear, each in one sentence with its money, the largest first. */
 final class FindingList {
+    /** Price moves below this are in the table of ingredients, not among the findings; percent. */
+    private static final Exact LEAST_MOVE = Exact.ONE;
+
     private final ReviewFigures review;
     private final Words words;
     private final List<Finding> findings = new ArrayList<>();
@@ -32,6 +35,7 @@ final class FindingList {
     /** All findings, those with the most money first, those without money last. */
     static List<Finding> of(ReviewFigures review, Words words) {
         FindingList list = new FindingList(review, words);
+        list.noSales();
         list.unexplained();
         list.priceMoves();
         list.aboveTarget();
@@ -54,6 +58,12 @@ final class FindingList {
 
     private void add(String section, Money amount, String key, Object... printed) {
         findings.add(new Finding(words.say(key, printed), amount, section));
+    }
+
+    private void noSales() {
+        if (review.salesFiles().isEmpty()) {
+            findings.add(new Finding(words.say("finding.no-sales"), null, Layout.CHECKS));
+        }
     }
 
     private void unexplained() {
@@ -84,7 +94,8 @@ final class FindingList {
             var price = review.now().prices().get(ingredient.name());
             Exact use = review.now().use().byIngredient().getOrDefault(ingredient.name(), Exact.ZERO);
             Optional<Money> effect = CostTables.marginEffect(price, use).filter(money -> !money.isZero());
-            Optional<Exact> change = price.changePercent().filter(percent -> !percent.isZero());
+            Optional<Exact> change =
+                    price.changePercent().filter(percent -> percent.abs().compareTo(LEAST_MOVE) >= 0);
             if (effect.isPresent() && change.isPresent()) {
                 add(
                         Layout.COSTS,
@@ -260,10 +271,15 @@ final class FindingList {
         long changes =
                 review.suggestions().stream().filter(PriceSuggestion::isChange).count();
         if (changes > 0) {
+            long down = review.suggestions().stream()
+                    .filter(one -> one.changePercent().filter(Exact::isNegative).isPresent())
+                    .count();
             points.add(words.say(
                     "decide.prices",
                     String.valueOf(changes),
-                    String.valueOf(review.suggestions().size())));
+                    String.valueOf(review.suggestions().size()),
+                    String.valueOf(changes - down),
+                    String.valueOf(down)));
         }
         drinksOf(review, MarginClass.DOG).ifPresent(names -> points.add(words.say("decide.dogs", names)));
         drinksOf(review, MarginClass.PUZZLE).ifPresent(names -> points.add(words.say("decide.puzzles", names)));

@@ -120,7 +120,7 @@ final class Layout {
                         view(
                                 tables.invoices(),
                                 "supplier invoice date lines goods discount delivery deposit tax total printed_total difference finding")));
-        if (review.before().isPresent()) {
+        if (!review.chains().isEmpty()) {
             sections.add(section(
                     CHANGES,
                     false,
@@ -182,8 +182,8 @@ final class Layout {
     }
 
     private List<Block.Figure> figures() {
-        Overview now = Overview.of(review.now());
-        Optional<Overview> before = review.before().map(Overview::of);
+        Overview now = Overview.of(review.now(), review.currency());
+        Optional<Overview> before = review.before().map(month -> Overview.of(month, review.currency()));
         List<Block.Figure> figures = new ArrayList<>();
         figures.add(new Block.Figure(
                 words.say("figure.net-sales"),
@@ -308,7 +308,7 @@ final class Layout {
     /** Cost percent by month, when three or more months are present. */
     private Optional<BarChart> costByMonth() {
         List<BarChart.Bar> bars = review.months().stream()
-                .flatMap(month -> Overview.of(month).costPercent().stream()
+                .flatMap(month -> Overview.of(month, review.currency()).costPercent().stream()
                         .map(percent -> new BarChart.Bar(month.month().toString(), percent)))
                 .toList();
         return bars.size() < 3

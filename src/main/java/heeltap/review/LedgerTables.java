@@ -1,5 +1,6 @@
 package heeltap.review;
 
+import heeltap.cost.Purchase;
 import heeltap.document.CellValue;
 import heeltap.document.Table;
 import heeltap.match.Folding;
@@ -9,12 +10,12 @@ import heeltap.record.AccountName;
 import heeltap.record.Book;
 import heeltap.record.Ingredient;
 import heeltap.record.Loss;
+import heeltap.review.StockTables.StockMoney;
 import heeltap.review.TableShape.Cells;
 import heeltap.review.TableShape.Filling;
 import heeltap.stock.InvoiceTie;
 import heeltap.stock.Journal;
 import heeltap.stock.Reconciliation;
-import heeltap.stock.Valuation;
 import heeltap.stock.Variances;
 import heeltap.stock.Variances.Step;
 import java.math.BigDecimal;
@@ -42,20 +43,28 @@ final class LedgerTables {
             Money giftCost = line.unitValue()
                     .map(unit -> unit.times(givenAway(ingredient.name(), month)))
                     .orElse(Money.ZERO);
-            if (line.valuation().isPresent()) {
-                Valuation valuation = line.valuation().get();
-                stockChange = stockChange.plus(valuation.closingValue()).minus(valuation.openingValue());
-                transfers = transfers.plus(valuation.transfersValue());
-                Money lost = line.unexplainedCost().orElse(Money.ZERO);
+            StockMoney printed = StockMoney.of(line, currency);
+            if (printed.actual().isPresent()) {
+                stockChange = stockChange
+                        .plus(printed.closing().orElse(Money.ZERO))
+                        .minus(printed.opening().orElse(Money.ZERO));
+                transfers = transfers.plus(printed.transfers().orElse(Money.ZERO));
+                Money lost = printed.unexplained().orElse(Money.ZERO);
                 unexplained = unexplained.plus(lost);
                 given = given.plus(giftCost);
                 costOfGoods.merge(
-                        ingredient.group(), valuation.costOfGoods().minus(lost).minus(giftCost), Money::plus);
+                        ingredient.group(), printed.actual().get().minus(lost).minus(giftCost), Money::plus);
             } else {
                 // Nobody counted it: what was bought is taken as used.
-                costOfGoods.merge(ingredient.group(), line.purchasesValue(), Money::plus);
+                costOfGoods.merge(ingredient.group(), printed.purchases(), Money::plus);
             }
         }
+        // Lines that are no counted ingredient, such as bottles sold as they come, are used as they are bought.
+        Money others = month.purchases().purchases().stream()
+                .filter(line -> line.ingredient() == null || line.baseQuantity() == null)
+                .map(Purchase::cost)
+                .reduce(Money.ZERO, Money::plus);
+        costOfGoods.merge(StockGroups.NONE, others, Money::plus);
         return Journal.of(
                 new Journal.MonthMoney(
                         stockChange,

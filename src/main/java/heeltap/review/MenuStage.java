@@ -59,7 +59,10 @@ final class MenuStage {
         List<Candidate> candidates = new ArrayList<>();
         for (Drink drink : book.drinks()) {
             Candidate candidate = candidate(drink);
-            if (candidate.days() > 0 || !candidate.sales().pouredByDay().isEmpty()) {
+            boolean inSales = !candidate.sales().pouredByDay().isEmpty()
+                    || !candidate.sales().sold().isZero()
+                    || !candidate.sales().netSales().isZero();
+            if (candidate.days() > 0 || inSales) {
                 candidates.add(candidate);
             }
         }
@@ -114,7 +117,7 @@ final class MenuStage {
                 sales.complimentary(),
                 netMenuPrice,
                 // a drink without a menu price counts in n only
-                menuPrice.isPresent() ? cost.cost() : Optional.empty(),
+                menuPrice.isPresent() && sales.moneyKnown() ? cost.cost() : Optional.empty(),
                 cost.labour(),
                 days,
                 analysed,
@@ -174,6 +177,9 @@ final class MenuStage {
         if (candidate.sales().pricedByMenu()) {
             notes.add(words.say("note.priced-by-menu"));
         }
+        if (floorUnknown(candidate)) {
+            notes.add(words.say("note.floor-unknown"));
+        }
         if (candidate.drink().holdPrice()) {
             notes.add(words.say("note.held"));
         }
@@ -183,6 +189,14 @@ final class MenuStage {
                     "note.unknown-contents", String.join(", ", candidate.cost().unknownComposition())));
         }
         return String.join(" ", notes);
+    }
+
+    /** Whether the law sets a lowest price and nobody knows how much alcohol is in the drink. */
+    private boolean floorUnknown(Candidate candidate) {
+        return book.settings().get(Setting.LOWEST_PRICE_PER_GRAM).isPositive()
+                && (candidate.cost().lines().isEmpty()
+                        || !candidate.cost().unknownComposition().isEmpty()
+                        || !DrinkTable.isWhole(candidate.cost()));
     }
 
     private static boolean soldOffMenu(Candidate candidate) {

@@ -9,6 +9,7 @@ import heeltap.cost.StockLayer;
 import heeltap.cost.StockPosition;
 import heeltap.match.NameBook;
 import heeltap.quantity.Exact;
+import heeltap.quantity.Money;
 import heeltap.record.Book;
 import heeltap.record.Ingredient;
 import heeltap.record.Month;
@@ -28,7 +29,9 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.TreeMap;
+import java.util.TreeSet;
 
 /** Computes the months one after the other: each opens with what the one before left. */
 final class MonthStage {
@@ -75,18 +78,18 @@ final class MonthStage {
         CountStage.Lost lost = counts.lose(month.losses());
         problems.addAll(counts.problems());
 
-        MonthPurchases counted = new MonthPurchases(when, purchases.value(), positions(ends));
+        IngredientPrices beforeMonth = IngredientPrices.of(
+                book,
+                book.settings().get(Setting.STOCK_VALUE_PRICE),
+                new MonthPurchases(when, List.of(), Map.of()),
+                earlier);
+        MonthPurchases counted = new MonthPurchases(when, purchases.value(), positions(ends, beforeMonth));
         IngredientPrices prices = IngredientPrices.of(book, drinkRule, counted, earlier);
         problems.addAll(prices.problems());
         Costs costs = costs(prices, when);
         problems.addAll(costs.problems());
         Map<String, DrinkSales> sales = SalesJoin.join(book, names, calendar, month);
         Use use = Use.of(costs, sales);
-        IngredientPrices beforeMonth = IngredientPrices.of(
-                book,
-                book.settings().get(Setting.STOCK_VALUE_PRICE),
-                new MonthPurchases(when, List.of(), Map.of()),
-                earlier);
         Map<String, Reconciliation> stock =
                 StockStage.of(book, when, ends, purchases.value(), lost, use.byIngredient(), beforeMonth);
         boolean isCounted = !month.closing().isEmpty();
@@ -128,18 +131,31 @@ final class MonthStage {
         return new StockStage.Ends(opening, layers, closing);
     }
 
-    private static Map<String, StockPosition> positions(StockStage.Ends ends) {
+    /** What the counts say of prices: the opening stock at its own value, else at the price from before the month. */
+    private static Map<String, StockPosition> positions(StockStage.Ends ends, IngredientPrices before) {
         Map<String, StockPosition> positions = new TreeMap<>();
-        java.util.Set<String> names = new java.util.TreeSet<>(ends.opening().keySet());
-        names.addAll(ends.closing().keySet());
-        for (String name : names) {
-            List<StockLayer> opening = ends.openingLayers().getOrDefault(name, List.of()).stream()
-                    .filter(layer -> layer.quantity().isPositive())
-                    .map(layer -> new StockLayer(layer.quantity(), layer.value(), null))
-                    .toList();
-            positions.put(name, new StockPosition(opening, ends.closing().get(name)));
+        Set<String> counted = new TreeSet<>(ends.opening().keySet());
+        counted.addAll(ends.closing().keySet());
+        for (String name : counted) {
+            positions.put(
+                    name,
+                    new StockPosition(
+                            opening(name, ends, before), ends.closing().get(name)));
         }
         return positions;
+    }
+
+    private static List<StockLayer> opening(String name, StockStage.Ends ends, IngredientPrices before) {
+        Exact quantity = ends.opening().getOrDefault(name, Exact.ZERO);
+        List<Layer> layers = StockStage.openingLayers(name, ends);
+        Money unit = before.get(name).unitCost();
+        if (quantity.isPositive() && layers.isEmpty() && unit != null) {
+            layers = List.of(new Layer(quantity, unit.times(quantity)));
+        }
+        return layers.stream()
+                .filter(layer -> layer.quantity().isPositive())
+                .map(layer -> new StockLayer(layer.quantity(), layer.value(), null))
+                .toList();
     }
 
     /** In a counted month an ingredient without a row is uncounted, not zero. */
@@ -154,6 +170,17 @@ final class MonthStage {
                     Optional.ofNullable(stock.get(ingredient.name())).orElseThrow();
             boolean moved = !line.movement().theoreticalUse().isZero()
                     || !line.purchases().isZero();
+            if (line.movement().closing().isPresent()
+                    && line.movement().opening().isEmpty()
+                    && moved) {
+                problems.add(Problem.notice(
+                        ProblemKind.COUNT_IMPOSSIBLE,
+                        Place.of(file.file(), file.sheet()),
+                        ingredient.name(),
+                        "Nothing says how much " + ingredient.name()
+                                + " there was when the month began, so its actual use is not known.",
+                        "Count it in the month before, or in a stock-opening file."));
+            }
             if (line.movement().closing().isEmpty() && moved) {
                 problems.add(Problem.notice(
                         ProblemKind.COUNT_IMPOSSIBLE,
@@ -172,7 +199,7 @@ final class MonthStage {
         for (Reconciliation line : stock.values()) {
             if (line.actualUse().filter(Exact::isNegative).isPresent()) {
                 Place place = month.closing().get(0).place();
-                problems.add(Problem.fault(
+                problems.add(Problem.notice(
                         ProblemKind.COUNT_IMPOSSIBLE,
                         Place.of(place.file(), place.sheet()),
                         line.movement().ingredient(),

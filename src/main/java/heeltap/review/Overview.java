@@ -2,6 +2,7 @@ package heeltap.review;
 
 import heeltap.quantity.Exact;
 import heeltap.quantity.Money;
+import java.util.Currency;
 import java.util.List;
 import java.util.Optional;
 
@@ -15,19 +16,21 @@ import java.util.Optional;
  * @param unexplained cost of what nothing explains; empty where nothing was counted
  */
 record Overview(Money netSales, Exact sold, Money costedSales, Money cost, Optional<Money> unexplained) {
-    static Overview of(MonthFigures month) {
+    /** The unexplained cost is the total of the stock table, each line rounded once. */
+    static Overview of(MonthFigures month, Currency currency) {
         Money costedSales = Money.ZERO;
         Money cost = Money.ZERO;
         for (DrinkSales sales : month.sales().values()) {
             Optional<Money> unit =
                     month.costs().drinkOn(sales.drink(), month.lastDay()).cost();
-            if (unit.isPresent()) {
+            if (unit.isPresent() && sales.moneyKnown()) {
                 costedSales = costedSales.plus(sales.netSales());
                 cost = cost.plus(unit.get().times(sales.sold()));
             }
         }
         List<Money> unexplained = month.stock().values().stream()
                 .flatMap(line -> line.unexplainedCost().stream())
+                .map(money -> Money.of(money.rounded(currency)))
                 .toList();
         return new Overview(
                 month.netSales(),

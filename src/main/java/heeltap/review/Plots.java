@@ -135,6 +135,7 @@ final class Plots {
     }
 
     private static String id(String group) {
-        return heeltap.match.Folding.fold(group).replaceAll("[^a-z0-9]+", "-");
+        // letters of any script, so that two groups never share a name
+        return heeltap.match.Folding.fold(group).replace(' ', '-');
     }
 }

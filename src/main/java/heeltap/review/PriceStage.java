@@ -12,7 +12,6 @@ import heeltap.quantity.Exact;
 import heeltap.quantity.Money;
 import heeltap.record.Book;
 import heeltap.record.Category;
-import heeltap.record.Drink;
 import heeltap.record.Setting;
 import heeltap.record.Settings;
 import java.util.HashMap;
@@ -32,7 +31,6 @@ final class PriceStage {
                 .map(row -> priced(
                         row,
                         targetPercent(
-                                row.drink(),
                                 Optional.ofNullable(categories.get(
                                         heeltap.match.Folding.fold(row.drink().category()))),
                                 book.settings())))
@@ -49,7 +47,7 @@ final class PriceStage {
                 settings.find(Setting.TARGET_PRIME_COST_PERCENT));
     }
 
-    static Exact targetPercent(Drink drink, Optional<Category> category, Settings settings) {
+    static Exact targetPercent(Optional<Category> category, Settings settings) {
         return category.flatMap(found -> Optional.ofNullable(found.targetCostPercent()))
                 .orElseGet(() -> settings.get(Setting.TARGET_COST_PERCENT));
     }

@@ -4,7 +4,6 @@ import static heeltap.review.DrinkTable.money;
 import static heeltap.review.DrinkTable.number;
 
 import heeltap.document.CellValue;
-import heeltap.document.Format;
 import heeltap.document.Table;
 import heeltap.document.TableRow.Emphasis;
 import heeltap.pricing.GroupRange;
@@ -71,11 +70,16 @@ final class PriceTables {
     /** The reason's sentence with its figures: percentages and prices as the kind has them. */
     static String reason(PriceReason reason, Words words) {
         String key = "reason." + reason.kind().name().toLowerCase(Locale.ROOT);
-        return words.say(
-                key,
-                reason.figures().stream()
-                        .map(figure -> words.figures().number(figure, Format.UNIT_MONEY))
-                        .toArray());
+        boolean priceFirst = switch (reason.kind()) {
+            case HELD_BELOW_LEGAL, LEGAL_FLOOR, COST_OUT_OF_REACH -> true;
+            default -> false;
+        };
+        List<String> printed = new ArrayList<>();
+        for (Exact figure : reason.figures()) {
+            printed.add(
+                    priceFirst && printed.isEmpty() ? words.priceAtLeast(new Money(figure)) : words.percent(figure));
+        }
+        return words.say(key, printed.toArray());
     }
 
     /** How many drinks of each group change, and by how much on average, weighted by units sold. */

@@ -128,16 +128,18 @@ public final class Reviews {
         problems.addAll(calendar.problems());
         // faults of earlier months reach this one through prices and opening stock; their notices do not
         months.forEach(month -> month.problems().stream()
-                .filter(problem -> month == now || problem.severity() != Problem.Severity.NOTICE)
+                .filter(problem -> month.month().equals(now.month()) || problem.severity() != Problem.Severity.NOTICE)
                 .forEach(problems::add));
         rows.forEach(row -> addNew(problems, row.cost().faults()));
+        addNew(problems, List.copyOf(now.use().faults()));
         return new ReviewFigures(
                 book,
                 months,
                 rows,
                 PriceStage.suggestions(book, rows),
                 PriceStage.ranges(book, rows),
-                before.map(month -> LedgerTables.chains(month, now, new ChangeSides(book)))
+                before.filter(month -> !month.written().sales().isEmpty())
+                        .map(month -> LedgerTables.chains(month, now, new ChangeSides(book)))
                         .orElse(List.of()),
                 LedgerTables.entries(book, now, book.settings().get(heeltap.record.Setting.CURRENCY)),
                 files,

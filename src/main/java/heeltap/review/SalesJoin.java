@@ -77,10 +77,9 @@ final class SalesJoin {
             return total.net();
         }
         sum.pricedByMenu = true;
-        return calendar.priceOn(sum.drink, day)
-                .map(this::withoutTax)
-                .orElse(Money.ZERO)
-                .times(units);
+        Optional<Money> price = calendar.priceOn(sum.drink, day);
+        sum.moneyKnown = sum.moneyKnown && price.isPresent();
+        return price.map(this::withoutTax).orElse(Money.ZERO).times(units);
     }
 
     private Money withoutTax(Money menuPrice) {
@@ -104,6 +103,7 @@ final class SalesJoin {
         private final TreeMap<LocalDate, Exact> pouredByDay = new TreeMap<>();
         private final TreeMap<LocalDate, Exact> givenByDay = new TreeMap<>();
         private boolean pricedByMenu;
+        private boolean moneyKnown = true;
 
         Sums(Drink drink) {
             this.drink = drink;
@@ -122,7 +122,15 @@ final class SalesJoin {
 
         DrinkSales done() {
             return new DrinkSales(
-                    drink.name(), sold, complimentary, net, soldByDay, pouredByDay, givenByDay, pricedByMenu);
+                    drink.name(),
+                    sold,
+                    complimentary,
+                    net,
+                    soldByDay,
+                    pouredByDay,
+                    givenByDay,
+                    pricedByMenu,
+                    moneyKnown);
         }
     }
 }

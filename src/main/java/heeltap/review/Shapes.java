@@ -13,7 +13,7 @@ final class Shapes {
             "net_price:UNIT_MONEY",
             "menu_price:UNIT_MONEY",
             "cost:UNIT_MONEY",
-            "labour:UNIT_MONEY",
+            "labour:MONEY",
             "cost_percent:PERCENT",
             "margin:UNIT_MONEY",
             "total_margin:MONEY",
@@ -42,7 +42,7 @@ final class Shapes {
             "note",
             "popularity_percent:PERCENT",
             "cost_threshold_percent:PERCENT",
-            "total_margin_threshold:MONEY",
+            "total_margin_threshold:UNIT_MONEY",
             "margin_after_labour:UNIT_MONEY",
             "margin_class_after_labour",
             "acidity_as_citric_g:AMOUNT");

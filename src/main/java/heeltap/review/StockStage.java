@@ -73,7 +73,7 @@ final class StockStage {
     }
 
     /** Last month's layers, if they hold what was counted; a recount keeps their average value. */
-    private static List<Layer> openingLayers(String name, Ends ends) {
+    static List<Layer> openingLayers(String name, Ends ends) {
         List<Layer> layers = ends.openingLayers().getOrDefault(name, List.of());
         Exact counted = ends.opening().getOrDefault(name, Exact.ZERO);
         Exact held = layers.stream().map(Layer::quantity).reduce(Exact.ZERO, Exact::plus);

@@ -6,6 +6,7 @@ import heeltap.quantity.Exact;
 import heeltap.quantity.Money;
 import heeltap.record.Setting;
 import heeltap.record.Settings;
+import java.math.RoundingMode;
 import java.time.LocalDate;
 import java.time.YearMonth;
 
@@ -23,6 +24,12 @@ record Words(Texts texts, Figures figures) {
 
     String money(Money money) {
         return figures.money(money);
+    }
+
+    /** A lowest price: rounded up, so that what is read is never below it. */
+    String priceAtLeast(Money price) {
+        int decimals = figures.currencyDecimals();
+        return figures.money(Money.of(price.amount().round(decimals, RoundingMode.CEILING)));
     }
 
     /** With one decimal. */

@@ -39,9 +39,31 @@ public final class Variances {
      * @param unitCosts money of one base unit by ingredient; an ingredient without a price is absent and costs nothing
      * @param fixedCosts money of one serve of bought-in drinks, by drink
      * @param costOfGoods what was used, by the counts where there are any, else in theory
+     * @param unexplained the part of it that nothing explains
+     * @param losses the part of it that was written down as lost
      */
     public record MonthSide(
-            List<DrinkMonth> drinks, Map<String, Money> unitCosts, Map<String, Money> fixedCosts, Money costOfGoods) {}
+            List<DrinkMonth> drinks,
+            Map<String, Money> unitCosts,
+            Map<String, Money> fixedCosts,
+            Money costOfGoods,
+            Money unexplained,
+            Money losses) {
+        /** A month in which all that cost of goods has beyond the drinks' own cost is unexplained. */
+        public MonthSide(
+                List<DrinkMonth> drinks,
+                Map<String, Money> unitCosts,
+                Map<String, Money> fixedCosts,
+                Money costOfGoods) {
+            this(
+                    drinks,
+                    unitCosts,
+                    fixedCosts,
+                    costOfGoods,
+                    costOfGoods.minus(theoretical(drinks, unitCosts, fixedCosts)),
+                    Money.ZERO);
+        }
+    }
 
     /** What a step is about. */
     public enum Effect {
@@ -53,7 +75,10 @@ public final class Variances {
         INVOICE_PRICES,
         SPECS,
         GIVEN_AWAY,
-        UNEXPLAINED_USE
+        UNEXPLAINED_USE,
+        RECORDED_LOSSES,
+        /** Stock is valued by another price than the drinks are costed by, and other small differences. */
+        VALUATION
     }
 
     /**
@@ -101,8 +126,8 @@ public final class Variances {
     }
 
     /**
-     * From the earlier month's cost of goods to the later month's. Unexplained use is what cost of goods has beyond the
-     * theoretical cost at the drinks' own prices: losses and valuation are in it.
+     * From the earlier month's cost of goods to the later month's. What it has beyond the theoretical cost at the drinks'
+     * own prices is unexplained use, recorded losses, and for the rest the difference of the prices that value stock.
      */
     public static List<Step> costOfGoods(MonthSide a, MonthSide b) {
         Map<String, DrinkMonth> before = byName(a);
@@ -140,9 +165,10 @@ public final class Variances {
                 dropped.add(drink, costBefore.times(from.sold()).negated());
             }
         }
-        Parts unexplained = new Parts();
-        unexplained.add(
-                "", b.costOfGoods().minus(theoretical(b)).minus(a.costOfGoods().minus(theoretical(a))));
+        Money beyond =
+                b.costOfGoods().minus(theoretical(b)).minus(a.costOfGoods().minus(theoretical(a)));
+        Money unexplained = b.unexplained().minus(a.unexplained());
+        Money losses = b.losses().minus(a.losses());
         return List.of(
                 invoicePrices.step(Effect.INVOICE_PRICES),
                 specs.step(Effect.SPECS),
@@ -151,23 +177,38 @@ public final class Variances {
                 added.step(Effect.NEW_DRINKS),
                 dropped.step(Effect.DROPPED_DRINKS),
                 given.step(Effect.GIVEN_AWAY),
-                unexplained.step(Effect.UNEXPLAINED_USE));
+                plain(Effect.UNEXPLAINED_USE, unexplained),
+                plain(Effect.RECORDED_LOSSES, losses),
+                plain(Effect.VALUATION, beyond.minus(unexplained).minus(losses)));
+    }
+
+    private static Step plain(Effect effect, Money amount) {
+        return new Step(effect, amount, Optional.empty(), Money.ZERO);
     }
 
     /** Cost of everything sold and given at the drinks' own prices. */
     public static Money theoretical(MonthSide month) {
+        return theoretical(month.drinks(), month.unitCosts(), month.fixedCosts());
+    }
+
+    private static Money theoretical(
+            List<DrinkMonth> drinks, Map<String, Money> unitCosts, Map<String, Money> fixedCosts) {
         Money sum = Money.ZERO;
-        for (DrinkMonth drink : month.drinks()) {
-            sum = sum.plus(serveCost(drink, month).times(drink.sold().plus(drink.given())));
+        for (DrinkMonth drink : drinks) {
+            sum = sum.plus(
+                    serveCost(drink, unitCosts, fixedCosts).times(drink.sold().plus(drink.given())));
         }
         return sum;
     }
 
     private static Money serveCost(DrinkMonth drink, MonthSide month) {
-        Money cost = month.fixedCosts().getOrDefault(drink.drink(), Money.ZERO);
+        return serveCost(drink, month.unitCosts(), month.fixedCosts());
+    }
+
+    private static Money serveCost(DrinkMonth drink, Map<String, Money> unitCosts, Map<String, Money> fixedCosts) {
+        Money cost = fixedCosts.getOrDefault(drink.drink(), Money.ZERO);
         for (Map.Entry<String, Exact> use : drink.use().entrySet()) {
-            cost = cost.plus(
-                    month.unitCosts().getOrDefault(use.getKey(), Money.ZERO).times(use.getValue()));
+            cost = cost.plus(unitCosts.getOrDefault(use.getKey(), Money.ZERO).times(use.getValue()));
         }
         return cost;
     }
