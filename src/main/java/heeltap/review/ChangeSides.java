@@ -31,7 +31,14 @@ record ChangeSides(Book book) {
                 cost.cost().ifPresent(money -> fixed.put(sales.drink(), money));
             }
         }
-        return new MonthSide(drinks, unitCosts(month), fixed, costOfGoods(month));
+        return new MonthSide(drinks, unitCosts(month), fixed, costOfGoods(month), usedCosts(month));
+    }
+
+    /** What the counts say each ingredient cost; what theory says is left out. */
+    private Map<String, Money> usedCosts(MonthFigures month) {
+        Map<String, Money> used = new HashMap<>();
+        month.stock().forEach((name, line) -> line.actualCost().ifPresent(cost -> used.put(name, cost)));
+        return used;
     }
 
     private Map<String, Money> unitCosts(MonthFigures month) {

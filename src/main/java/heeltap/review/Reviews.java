@@ -10,6 +10,7 @@ import heeltap.record.FileAccount;
 import heeltap.record.Month;
 import heeltap.record.SetAside;
 import heeltap.source.Problem;
+import java.time.YearMonth;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -110,9 +111,13 @@ public final class Reviews {
         List<MonthFigures> months = MonthStage.all(book, input.names(), calendar, input.months());
         MonthFigures now = months.get(months.size() - 1);
         List<DrinkRow> rows = MenuStage.of(book, now, calendar, words);
-        Optional<MonthFigures> before = months.stream()
-                .filter(month -> month.month().plusMonths(1).equals(now.month()))
-                .findFirst();
+        ChangeSides sides = new ChangeSides(book);
+        List<LedgerTables.Chain> chains = new ArrayList<>();
+        for (YearMonth earlier : List.of(now.month().minusMonths(1), now.month().minusYears(1))) {
+            months.stream()
+                    .filter(month -> month.month().equals(earlier))
+                    .forEach(month -> chains.addAll(LedgerTables.chains(month, now, sides)));
+        }
         List<FileAccount> files = new ArrayList<>(input.bookFiles());
         List<SetAside> setAside = new ArrayList<>(input.bookSetAside());
         input.months().forEach(month -> files.addAll(month.files()));
@@ -128,8 +133,8 @@ public final class Reviews {
                 rows,
                 PriceStage.suggestions(book, rows),
                 PriceStage.ranges(book, rows),
-                before.map(month -> LedgerTables.chains(month, now, new ChangeSides(book)))
-                        .orElse(List.of()),
+                StockAdvice.of(book, months),
+                chains,
                 LedgerTables.entries(book, now, book.settings().get(heeltap.record.Setting.CURRENCY)),
                 files,
                 setAside,
