@@ -1,16 +1,11 @@
 package heeltap.cli;
 
 import heeltap.review.Reviews;
-import heeltap.source.WithProblems;
-import java.nio.file.Path;
-import java.time.YearMonth;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
-import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
-import picocli.CommandLine.Option;
-import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Mixin;
 
 /** {@code heeltap check}. */
 @Command(
@@ -23,18 +18,8 @@ import picocli.CommandLine.Parameters;
 final class CheckCommand implements Callable<Integer> {
     private final Console console;
 
-    @Parameters(index = "0", paramLabel = "BAR_FOLDER", description = "The folder that holds book and the months.")
-    private Path folder = Path.of("");
-
-    @Parameters(
-            index = "1",
-            arity = "0..1",
-            paramLabel = "MONTH",
-            description = "The month to check, such as 2026-10; the latest where none is named.")
-    private @Nullable YearMonth month;
-
-    @Option(names = "--quiet", description = "No progress and no notices; faults are still told.")
-    private boolean quiet;
+    @Mixin
+    private BarArguments bar = new BarArguments();
 
     CheckCommand(Console console) {
         this.console = console;
@@ -42,17 +27,12 @@ final class CheckCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        try (Progress progress = new Progress(console, quiet)) {
-            WithProblems<Optional<Reviews.Input>> input = BarReading.read(folder, Optional.ofNullable(month), progress);
-            if (input.value().isEmpty()) {
-                Notices.print(input.problems(), console, quiet);
-                return ExitCode.INPUT;
-            }
-            Reviews.Review review = Reviews.of(input.value().get());
-            Notices.print(review.problems(), console, quiet);
-            CheckLines.print(review, console);
-            SummaryLines.print(review, List.of(), console);
-            return ExitCode.DONE;
+        Optional<Reviews.Review> review = bar.review(console);
+        if (review.isEmpty()) {
+            return ExitCode.INPUT;
         }
+        CheckLines.print(review.get(), console);
+        SummaryLines.print(review.get(), List.of(), console);
+        return ExitCode.DONE;
     }
 }

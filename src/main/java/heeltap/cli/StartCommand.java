@@ -4,13 +4,11 @@ import heeltap.load.TemplateFile;
 import heeltap.load.Templates;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
-import java.nio.file.FileVisitResult;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.nio.file.SimpleFileVisitor;
-import java.nio.file.attribute.BasicFileAttributes;
 import java.util.concurrent.Callable;
 import java.util.stream.Stream;
+import org.apache.commons.io.FileUtils;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Parameters;
 
@@ -84,22 +82,7 @@ final class StartCommand implements Callable<Integer> {
     /** Takes back what was made; what cannot be taken back stays, and the message has said so. */
     private void delete(Path target) {
         try {
-            if (Files.exists(target)) {
-                Files.walkFileTree(target, new SimpleFileVisitor<>() {
-                    @Override
-                    public FileVisitResult visitFile(Path file, BasicFileAttributes attributes) throws IOException {
-                        Files.delete(file);
-                        return FileVisitResult.CONTINUE;
-                    }
-
-                    @Override
-                    public FileVisitResult postVisitDirectory(
-                            Path dir, @org.jspecify.annotations.Nullable IOException error) throws IOException {
-                        Files.delete(dir);
-                        return FileVisitResult.CONTINUE;
-                    }
-                });
-            }
+            FileUtils.deleteDirectory(target.toFile());
         } catch (IOException e) {
             console.err().println("note: what was begun in " + target + " could not be removed: " + e.getMessage());
         }

@@ -1,7 +1,5 @@
 package heeltap.cost;
 
-import heeltap.mixture.Contents;
-import heeltap.mixture.Mixtures;
 import heeltap.quantity.Amount;
 import heeltap.quantity.Exact;
 import heeltap.quantity.Measure;
@@ -18,11 +16,6 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
-import java.util.SortedMap;
-import java.util.SortedSet;
-import java.util.TreeMap;
-import java.util.TreeSet;
-import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -220,6 +213,10 @@ final class Recipe {
         return rows;
     }
 
+    RowSums sums() {
+        return new RowSums(rows);
+    }
+
     Set<Cause> causes() {
         return new LinkedHashSet<>(causes.values());
     }
@@ -249,83 +246,8 @@ final class Recipe {
         return sum;
     }
 
-    Exact minutes() {
-        Exact minutes = Exact.ZERO;
-        for (Row row : rows) {
-            Exact taken = row.taken();
-            if (row.supply() != null && taken != null) {
-                minutes = minutes.plus(row.supply().minutes().times(taken));
-            }
-        }
-        return minutes;
-    }
-
-    /** Ingredients as bought for all lines. */
-    SortedMap<String, Exact> use() {
-        SortedMap<String, Exact> use = new TreeMap<>();
-        for (Row row : rows) {
-            if (row.supply() != null) {
-                addTimes(use, row.supply().use(), row.taken());
-            }
-        }
-        return use;
-    }
-
-    /** Preparations through every level for all lines. */
-    SortedMap<String, Exact> preparations() {
-        SortedMap<String, Exact> use = new TreeMap<>();
-        for (Row row : rows) {
-            if (row.supply() != null) {
-                addTimes(use, row.supply().preparations(), row.taken());
-            }
-        }
-        return use;
-    }
-
-    private static void addTimes(Map<String, Exact> sum, Map<String, Exact> each, @Nullable Exact times) {
-        if (times != null) {
-            each.forEach((name, amount) -> sum.merge(name, amount.times(times), Exact::plus));
-        }
-    }
-
-    /** All lines mixed, before anything is lost. */
-    Contents contents() {
-        return Mixtures.mix(rows.stream().map(Row::contents).toList());
-    }
-
-    /** g of things weighed of which nothing is known, which {@link #contents} leaves out. */
-    Exact unknownGrams() {
-        return rows.stream()
-                .filter(Row::fillsUnknown)
-                .map(Row::value)
-                .map(value -> value == null ? Exact.ZERO : value)
-                .reduce(Exact.ZERO, Exact::plus);
-    }
-
     /** Says of each thing weighed of which nothing is known that it adds no volume. */
     void noticeUnknownVolumes() {
         rows.stream().filter(Row::fillsUnknown).forEach(row -> notice(countedAsNothing(row)));
-    }
-
-    SortedSet<String> allergens() {
-        return gather(Supply::allergens);
-    }
-
-    SortedSet<String> unknown() {
-        return gather(Supply::unknown);
-    }
-
-    SortedSet<String> published() {
-        return gather(Supply::published);
-    }
-
-    private SortedSet<String> gather(Function<Supply, Set<String>> which) {
-        SortedSet<String> all = new TreeSet<>();
-        for (Row row : rows) {
-            if (row.supply() != null) {
-                all.addAll(which.apply(row.supply()));
-            }
-        }
-        return all;
     }
 }

@@ -19,7 +19,6 @@ import heeltap.record.Setting;
 import heeltap.record.SpecLine;
 import heeltap.source.Place;
 import heeltap.source.Problem;
-import heeltap.source.ProblemKind;
 import java.time.LocalDate;
 import java.util.Collections;
 import java.util.HashMap;
@@ -96,16 +95,17 @@ final class Snapshot {
     private void make(Item item, Preparation row) {
         Recipe recipe = recipe(item);
         if (versions.on(item, day).isEmpty()) {
-            recipe.fault(specMissing(item, row.place()));
+            recipe.fault(SpecFaults.missing(item, row.place(), versions.findFirst(item)));
         }
         recipe.shareOutParts(null);
         recipe.fillUp(typedMl(row));
         Targets.solve(row, recipe, book.settings().get(Setting.ACID_TARGETS) == AcidTargets.EXACT);
         Yield yield = Yield.of(row, recipe);
         gather(recipe);
+        RowSums sums = recipe.sums();
         Money batchCost = recipe.cost();
         Exact makes = yield.makes();
-        Exact minutes = row.minutes().plus(recipe.minutes());
+        Exact minutes = row.minutes().plus(sums.minutes());
         Money unitCost = batchCost == null || makes == null ? null : batchCost.dividedBy(makes);
         PreparationCost cost = new PreparationCost(
                 row,
@@ -115,15 +115,15 @@ final class Snapshot {
                 minutes,
                 labour(minutes),
                 recipe.costLines(),
-                over(recipe.use(), makes),
-                over(recipe.preparations(), makes),
+                over(sums.use(), makes),
+                over(sums.preparations(), makes),
                 yield.contents(),
                 row.keepsDays(),
-                recipe.allergens(),
+                sums.allergens(),
                 Cause.told(recipe.causes(), row.name()),
                 recipe.notices(),
-                recipe.unknown(),
-                recipe.published());
+                sums.unknown(),
+                sums.published());
         preparations.put(row.name(), cost);
         made.put(item, supply(cost, makes, recipe.causes()));
     }
@@ -171,46 +171,37 @@ final class Snapshot {
         boolean specified = !versions.on(item, day).isEmpty();
         Money fixed = row.fixedCost();
         if (fixed != null && versions.findFirst(item).isPresent()) {
-            recipe.fault(Problem.fault(
-                    ProblemKind.SPEC_FAULT,
-                    row.place(),
-                    row.name(),
-                    "The drink has a fixed cost and a spec: which of the two holds is not clear.",
-                    "Clear Fixed cost on the sheet Drinks, or take its lines out of the sheet Specs."));
+            recipe.fault(SpecFaults.twoCosts(row));
         } else if (fixed == null && !specified) {
-            recipe.fault(specMissing(item, row.place()));
+            recipe.fault(SpecFaults.missing(item, row.place(), versions.findFirst(item)));
         }
         recipe.rows().stream()
                 .filter(Row::isToTarget)
-                .forEach(line -> recipe.fault(Problem.fault(
-                        ProblemKind.SPEC_FAULT,
-                        line.line().place(),
-                        line.line().amountText(),
-                        "Targets are for preparations; a drink has none.",
-                        "Write an amount, or make it a preparation.")));
+                .forEach(line -> recipe.fault(SpecFaults.targetOfDrink(line.line())));
         recipe.shareOutParts(row.serveMl());
         recipe.fillUp(row.serveMl());
         gather(recipe);
+        RowSums sums = recipe.sums();
         Money cost = fixed != null && recipe.causes().isEmpty()
                 ? IngredientPrices.withoutInvoiceTax(fixed, book.settings())
                 : recipe.cost();
-        Exact minutes = row.minutes().plus(recipe.minutes());
-        Contents contents = recipe.contents();
+        Exact minutes = row.minutes().plus(sums.minutes());
+        Contents contents = sums.contents();
         DrinkCost result = new DrinkCost(
                 row,
                 cost,
                 minutes,
                 labour(minutes),
                 recipe.costLines(),
-                Collections.unmodifiableMap(recipe.use()),
-                Collections.unmodifiableMap(recipe.preparations()),
+                Collections.unmodifiableMap(sums.use()),
+                Collections.unmodifiableMap(sums.preparations()),
                 contents,
                 Glass.of(row, contents),
-                recipe.allergens(),
+                sums.allergens(),
                 Cause.told(recipe.causes(), row.name()),
                 recipe.notices(),
-                recipe.unknown(),
-                recipe.published());
+                sums.unknown(),
+                sums.published());
         drinks.put(row.name(), result);
         made.put(item, supply(result, recipe.causes()));
     }
@@ -237,14 +228,14 @@ final class Snapshot {
         Recipe recipe = new Recipe(item.name(), units);
         List<Item> path = cycles.path(item);
         if (!path.isEmpty()) {
-            recipe.fault(cycle(path));
+            recipe.fault(SpecFaults.cycle(path.stream().map(Item::name).toList(), cyclePlace(path)));
         }
         for (SpecLine line : versions.on(item, day)) {
             Optional<Match> match = names.findInSpecs(line.ingredient());
             if (match.isPresent()) {
                 add(recipe, line, match.get());
             } else {
-                recipe.fault(unknown(line));
+                recipe.fault(SpecFaults.unknown(line, names.nearest(Where.ANY, line.ingredient())));
                 recipe.addUnknown(line, line.ingredient());
             }
         }
@@ -261,52 +252,15 @@ final class Snapshot {
         }
     }
 
-    private Problem unknown(SpecLine line) {
-        List<String> nearest = names.nearest(Where.ANY, line.ingredient());
-        return Problem.fault(
-                ProblemKind.NAME_UNKNOWN,
-                line.place(),
-                line.ingredient(),
-                "No ingredient, preparation or drink of the book has this name, or more than one has.",
-                "Correct the name, or add it; the nearest are: " + String.join("; ", nearest) + ".");
-    }
-
-    private Problem cycle(List<Item> path) {
-        String way = String.join(" > ", path.stream().map(Item::name).toList());
-        Item first = path.get(0);
-        Item second = path.get(1);
-        Place place = versions.on(first, day).stream()
+    private Place cyclePlace(List<Item> path) {
+        return versions.on(path.get(0), day).stream()
                 .filter(line -> names.findInSpecs(line.ingredient())
-                        .filter(match ->
-                                match.kind() == second.kind() && match.name().equals(second.name()))
+                        .filter(match -> match.kind() == path.get(1).kind()
+                                && match.name().equals(path.get(1).name()))
                         .isPresent())
                 .map(SpecLine::place)
                 .findFirst()
                 .orElseThrow();
-        return Problem.fault(
-                ProblemKind.SPEC_CYCLE,
-                place,
-                second.name(),
-                "A spec that leads back to itself has no cost: " + way + ".",
-                "Take one of these lines out.");
-    }
-
-    private Problem specMissing(Item item, Place place) {
-        Optional<LocalDate> first = versions.findFirst(item);
-        return first.isPresent()
-                ? Problem.fault(
-                        ProblemKind.SPEC_MISSING,
-                        place,
-                        item.name(),
-                        "The spec of " + item.name() + " begins only on " + first.get() + ".",
-                        "Add the lines that held before, or leave From of the first version empty.")
-                : Problem.fault(
-                        ProblemKind.SPEC_MISSING,
-                        place,
-                        item.name(),
-                        item.name() + " has no spec" + (item.kind() == Match.Kind.DRINK ? " and no fixed cost." : "."),
-                        "Add its lines to the sheet Specs"
-                                + (item.kind() == Match.Kind.DRINK ? ", or fill in Fixed cost." : "."));
     }
 
     private void gather(Recipe recipe) {

@@ -38,6 +38,9 @@ final class Targets {
         }
         if (recipe.isComplete()) {
             compareTyped(recipe, wanted, exact);
+            wanted.keySet().stream()
+                    .filter(kind -> !isSolved(recipe, kind, wanted) && !isTyped(recipe, kind, wanted))
+                    .forEach(kind -> recipe.notice(unused(preparation, kind)));
         }
     }
 
@@ -138,11 +141,8 @@ final class Targets {
             Row row = recipe.rows().get(i);
             Contents perGram = perGram(row);
             Exact value = row.value();
-            if (perGram == null || row.isToTarget() || row.isLiquid() || value == null) {
-                continue;
-            }
-            Target.Kind kind = strongest(perGram, wanted);
-            if (kind == null || isSolved(recipe, kind, wanted) || kind.in(perGram) < 0.5) {
+            Target.Kind kind = typedFor(row, wanted);
+            if (perGram == null || kind == null || value == null || isSolved(recipe, kind, wanted)) {
                 continue;
             }
             Target target =
@@ -158,6 +158,29 @@ final class Targets {
                                             text.endsWith("?") ? text : text + ".",
                                             "Check the amount, the target and what the ingredients hold; the amount was used as typed.")));
         }
+    }
+
+    /** The target that a dry line typed as an amount is for; null for none: it must be half or more of the line. */
+    private static Target.@Nullable Kind typedFor(Row row, Map<Target.Kind, Exact> wanted) {
+        Contents perGram = perGram(row);
+        if (perGram == null || row.isToTarget() || row.isLiquid()) {
+            return null;
+        }
+        Target.Kind kind = strongest(perGram, wanted);
+        return kind == null || kind.in(perGram) < 0.5 ? null : kind;
+    }
+
+    private static boolean isTyped(Recipe recipe, Target.Kind kind, Map<Target.Kind, Exact> wanted) {
+        return recipe.rows().stream().anyMatch(row -> typedFor(row, wanted) == kind);
+    }
+
+    private static Problem unused(Preparation preparation, Target.Kind kind) {
+        return Problem.notice(
+                ProblemKind.SPEC_FAULT,
+                preparation.place(),
+                preparation.name(),
+                "A target is set for " + kind.word() + ", but no line brings it there.",
+                "Add a line with the amount \"to target\", or clear the target.");
     }
 
     private static boolean isSolved(Recipe recipe, Target.Kind kind, Map<Target.Kind, Exact> wanted) {

@@ -37,12 +37,12 @@ record Yield(@Nullable Exact makes, Contents contents) {
             recipe.fault(fault(preparation, "It makes nothing.", "Write what a batch makes, or leave the cell empty."));
             return UNKNOWN;
         }
-        Contents batch = recipe.contents();
+        Contents batch = recipe.sums().contents();
         Exact value = toMeasure(preparation, makes, batch, recipe);
         if (value == null || !value.isPositive()) {
             return UNKNOWN;
         }
-        double mass = batch.massG() + recipe.unknownGrams().toDouble();
+        double mass = batch.massG() + recipe.sums().unknownGrams().toDouble();
         return new Yield(value, perUnit(preparation.measure(), batch, mass, value.toDouble()));
     }
 
@@ -103,7 +103,7 @@ record Yield(@Nullable Exact makes, Contents contents) {
     }
 
     private static Yield computedMl(Preparation preparation, Recipe recipe, Exact kept) {
-        Contents batch = recipe.contents();
+        Contents batch = recipe.sums().contents();
         recipe.noticeUnknownVolumes();
         if (batch.volumeMl() <= 0) {
             recipe.fault(fault(preparation, "What its lines fill is not known.", "Fill in Makes."));
@@ -134,7 +134,7 @@ record Yield(@Nullable Exact makes, Contents contents) {
             recipe.fault(fault(preparation, "Its lines weigh nothing.", "Fill in Makes."));
             return UNKNOWN;
         }
-        Contents batch = recipe.contents();
+        Contents batch = recipe.sums().contents();
         return new Yield(grams.times(kept), perUnit(Measure.G, batch, grams.toDouble(), grams.toDouble()));
     }
 

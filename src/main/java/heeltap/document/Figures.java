@@ -48,7 +48,8 @@ public final class Figures {
             case MONEY, UNIT_MONEY -> plain(number.round(decimals, RoundingMode.HALF_UP), decimals, decimals);
             case FINE_MONEY -> {
                 BigDecimal rounded = number.toSignificant(4);
-                yield plain(rounded, decimals, Math.max(decimals, rounded.scale()));
+                int places = Math.max(decimals, rounded.scale() + 4 - rounded.precision());
+                yield number.isZero() ? plain(rounded, decimals, decimals) : plain(rounded, places, places);
             }
             case PERCENT -> percent(number, 1);
             case COUNT -> plain(number.round(2, RoundingMode.HALF_UP), 0, 2);

@@ -1,8 +1,7 @@
 package heeltap.load;
 
 import heeltap.quantity.Exact;
-import java.text.DecimalFormatSymbols;
-import java.util.Currency;
+import java.math.BigDecimal;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -21,7 +20,6 @@ import org.jspecify.annotations.Nullable;
 record BookNumbers(char decimal, boolean proven, boolean mixed) {
     private static final Pattern TOKEN = Pattern.compile("\\d+(?:[.,]\\d+)+|(?<![\\d])[.,]\\d+");
     private static final Pattern OPEN = Pattern.compile("[1-9]\\d{0,2}[.,]\\d{3}");
-    private static final Pattern GROUPED = Pattern.compile("\\d{1,3}(?:([ .,'\u2019])\\d{3})(?:\\1\\d{3})*");
 
     /** What texts say about decimals. */
     record Evidence(int points, int commas, int open) {
@@ -61,13 +59,12 @@ record BookNumbers(char decimal, boolean proven, boolean mixed) {
         if (better.points() != better.commas()) {
             return new BookNumbers(better.points() > better.commas() ? '.' : ',', true, false);
         }
-        char usual = DecimalFormatSymbols.getInstance(language).getDecimalSeparator() == ',' ? ',' : '.';
-        return new BookNumbers(usual, false, false);
+        return new BookNumbers(Decimals.of(language).decimal(), false, false);
     }
 
     /** Whether the text could be read with thousands as well as with decimals: {@code 1.234}. */
     static boolean isOpen(String text) {
-        return OPEN.matcher(bare(text)).matches();
+        return NumberText.readings(withoutPercent(text)) == NumberText.Readings.TWO;
     }
 
     /** The first number inside a text that could be read two ways. */
@@ -86,66 +83,23 @@ record BookNumbers(char decimal, boolean proven, boolean mixed) {
 
     /** The number of a text; signs of money and percent are passed over. Null where there is none. */
     @Nullable Exact parse(String text) {
-        String bare = bare(text);
-        boolean negative = bare.startsWith("-");
-        String digits = negative ? bare.substring(1).strip() : bare;
-        if (mixed && OPEN.matcher(digits).matches()) {
+        String plain = withoutPercent(text);
+        NumberText.Readings readings = NumberText.readings(plain);
+        Decimals style = decimal == ',' ? Decimals.COMMA : Decimals.POINT;
+        if (mixed && readings == NumberText.Readings.TWO) {
             return null;
         }
-        Exact value = unsigned(digits);
-        return value == null || !negative ? value : value.negated();
-    }
-
-    private @Nullable Exact unsigned(String digits) {
-        char own = mixed ? ownDecimal(digits) : decimal;
-        int point = digits.lastIndexOf(own);
-        if (point >= 0 && digits.indexOf(own) != point) {
-            return null;
+        if (mixed && readings != NumberText.Readings.SAME) {
+            style = readings == NumberText.Readings.COMMA_ONLY ? Decimals.COMMA : Decimals.POINT;
         }
-        String whole = point < 0 ? digits : digits.substring(0, point);
-        String fraction = point < 0 ? "" : digits.substring(point + 1);
-        boolean grouped = GROUPED.matcher(whole).matches() && whole.charAt(0) != '0' && whole.indexOf(own) < 0;
-        boolean wellFormed = (grouped || whole.matches("\\d{0,15}"))
-                && fraction.matches(point < 0 ? "" : "\\d{1,15}")
-                && !(whole.isEmpty() && fraction.isEmpty());
-        return wellFormed ? Exact.of("0" + whole.replaceAll("\\D", "") + "." + fraction + "0") : null;
+        BigDecimal value = NumberText.parse(plain, style);
+        return value == null ? null : Exact.of(value);
     }
 
-    private static char ownDecimal(String digits) {
-        return evidence(digits.indexOf('.') < 0 && digits.indexOf(',') < 0 ? "0.0" : digits)
-                                .points()
-                        > 0
-                ? '.'
-                : ',';
-    }
-
-    /** The text without currency, percent and spaces around it; a minus is {@code -}. */
-    private static String bare(String text) {
-        String bare = BookText.clean(text).replace('\u2212', '-').replace('\u2013', '-');
-        String before;
-        do {
-            before = bare;
-            bare = bare.replaceAll("^\\p{Sc}|\\p{Sc}$|%$", "").strip();
-            if (bare.startsWith("-") && bare.length() > 1 && !Character.isDigit(bare.charAt(1))) {
-                bare = "-" + bare.substring(1).replaceAll("^\\p{Sc}", "").strip();
-            }
-            String code = currencyCode(bare);
-            bare = code.isEmpty() ? bare : bare.replace(code, "").strip();
-        } while (!bare.equals(before));
-        return bare.startsWith("+") ? bare.substring(1) : bare;
-    }
-
-    /** The currency code before or behind the number; empty for none. */
-    static String currencyCode(String text) {
-        Matcher matcher =
-                Pattern.compile("^[A-Z]{3}(?=[ \\d-])|(?<=[ \\d])[A-Z]{3}$").matcher(BookText.clean(text));
-        while (matcher.find()) {
-            String code = matcher.group();
-            if (Currency.getAvailableCurrencies().stream()
-                    .anyMatch(c -> c.getCurrencyCode().equals(code))) {
-                return code;
-            }
-        }
-        return "";
+    private static String withoutPercent(String text) {
+        String clean = BookText.clean(text);
+        return clean.endsWith("%") && clean.length() > 1
+                ? clean.substring(0, clean.length() - 1).strip()
+                : clean;
     }
 }

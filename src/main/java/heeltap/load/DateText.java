@@ -99,20 +99,30 @@ record DateText(
 
         @Nullable DateText read() {
             skipTo();
-            if (startsWord()) {
-                int start = at;
-                int month = MonthNames.find(word());
-                if (month == 0) {
-                    // a weekday may stand before the date
-                    if (!MonthNames.isWeekday(text.substring(start, at))) {
-                        return null;
-                    }
-                    skipTo();
-                    return startsWord() ? monthFirst(MonthNames.find(word())) : numberFirst();
+            while (startsWord()) {
+                String word = word();
+                int month = MonthNames.find(word);
+                if (month > 0 && !leadsToMonth(word)) {
+                    return monthFirst(month);
                 }
-                return monthFirst(month);
+                // a weekday may stand before the date
+                if (!MonthNames.isWeekday(word)) {
+                    return null;
+                }
+                skipTo();
             }
             return numberFirst();
+        }
+
+        /** {@code mar} is a weekday too: it is one where a day and a month follow. */
+        private boolean leadsToMonth(String word) {
+            int start = at;
+            skipTo();
+            boolean leads = MonthNames.isWeekday(word) && number() >= 0;
+            skipFillers();
+            leads &= startsWord() && MonthNames.find(word()) > 0;
+            at = start;
+            return leads;
         }
 
         private @Nullable DateText monthFirst(int month) {

@@ -6,6 +6,7 @@ import heeltap.source.Place;
 import heeltap.source.ProblemKind;
 import heeltap.source.Sheet;
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
 import java.util.TreeSet;
@@ -21,6 +22,8 @@ final class Evidence {
     private final DateEvidence dates;
     private final Set<String> kinds = new TreeSet<>();
     private final Set<String> voids = new TreeSet<>();
+    private final Set<String> items = new HashSet<>();
+    private boolean discountRows;
     private long times;
     private long noTimes;
 
@@ -69,12 +72,18 @@ final class Evidence {
                     times++;
                 }
             }
+            case ITEM -> seeItem(cell.text());
             case KIND -> see(kinds, cell);
             case VOID -> see(voids, cell);
             default -> {
                 // names and codes are read as they are
             }
         }
+    }
+
+    private void seeItem(String item) {
+        boolean fresh = items.size() >= MOST_WORDS ? !items.contains(item) : items.add(item);
+        discountRows |= fresh && RowWords.is("ticket discount", item);
     }
 
     private static void see(Set<String> words, Cell cell) {
@@ -100,6 +109,7 @@ final class Evidence {
                 hasKinds,
                 hasMarks,
                 mayVoid || hasMarks,
+                discountRows && layout.has(Field.TICKET),
                 dates.words(orders),
                 decimalsWord(decimals));
     }

@@ -34,7 +34,16 @@ final class InvoiceFiles {
 
     /** The account is complete only after {@link #finish}. */
     Supplier<FileAccount> read(Sheet sheet, Layout layout) {
-        InvoiceSheet part = new InvoiceSheet(sheet, layout, context, out);
+        boolean withTax = context.settings().get(Setting.INVOICE_PRICES_INCLUDE_TAX);
+        return read(new InvoiceSheet(sheet, layout, withTax, context, out));
+    }
+
+    /** An electronic invoice; its prices are without tax. */
+    Supplier<FileAccount> read(EInvoiceSheet sheet) {
+        return read(new InvoiceSheet(sheet, sheet.layout(), false, context, out));
+    }
+
+    private Supplier<FileAccount> read(InvoiceSheet part) {
         Map<InvoiceSheet.InvoiceKey, InvoiceMaker> here = new LinkedHashMap<>();
         part.read((key, row, header, moment) -> here.computeIfAbsent(
                         folded(key), k -> new InvoiceMaker(context, key, header))
@@ -86,11 +95,11 @@ final class InvoiceFiles {
         }
     }
 
-    /** Whether each row stands in the earlier one too. */
+    /** Whether each line stands in the earlier one too. */
     private static boolean isRepeated(InvoiceMaker earlier, InvoiceMaker later) {
         List<String> left = new ArrayList<>();
-        earlier.rows().forEach(row -> left.add(row.signature()));
-        return later.rows().stream().allMatch(row -> left.remove(row.signature()));
+        earlier.lines().forEach(row -> left.add(row.signature()));
+        return !later.lines().isEmpty() && later.lines().stream().allMatch(row -> left.remove(row.signature()));
     }
 
     /** Makes the invoices, in the order of their first rows. */
@@ -111,6 +120,15 @@ final class InvoiceFiles {
             } else if (maker.lines().isEmpty()) {
                 setAside(maker, ProblemKind.VALUE_MISSING, "The row belongs to no line of goods.");
             } else {
+                if (maker.hasOpenDiscount() && !maker.isElectronic()) {
+                    out.log()
+                            .notice(
+                                    ProblemKind.VALUE_AMBIGUOUS,
+                                    maker.place(),
+                                    maker.name(),
+                                    "Line totals beside discounts were taken to be after them; before them the goods would be less by the discounts.",
+                                    "Add the unit price, which tells which it is.");
+                }
                 invoices.add(maker.make());
                 maker.rows().forEach(row -> settle(maker, row));
             }

@@ -6,7 +6,6 @@ import heeltap.quantity.Money;
 import heeltap.quantity.Pack;
 import heeltap.record.Invoice;
 import heeltap.record.InvoiceLine;
-import heeltap.record.Setting;
 import heeltap.source.Place;
 import java.math.BigDecimal;
 import java.time.LocalDate;
@@ -92,6 +91,18 @@ final class InvoiceMaker {
                 && isClose(gross, total)
                 && !isClose(less(gross, discount), total);
         return before ? less(total, discount) : total;
+    }
+
+    boolean isElectronic() {
+        return rows.get(0).part().layout().headingRow() == 0;
+    }
+
+    /** Whether line totals stand beside discounts without a unit price to say whether they are taken off already. */
+    boolean hasOpenDiscount() {
+        return lines().stream()
+                .anyMatch(line -> lineDiscount(line).signum() != 0
+                        && product(line) == null
+                        && line.number(Field.LINE_TOTAL) != null);
     }
 
     private static @Nullable BigDecimal product(InvoiceRow line) {
@@ -215,7 +226,7 @@ final class InvoiceMaker {
                 key.number(),
                 date(),
                 credit,
-                context.settings().get(Setting.INVOICE_PRICES_INCLUDE_TAX),
+                rows.get(0).part().isWithTax(),
                 lines,
                 money(discount, credit),
                 money(delivery, turned),

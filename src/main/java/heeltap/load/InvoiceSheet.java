@@ -17,6 +17,7 @@ import org.jspecify.annotations.Nullable;
 final class InvoiceSheet {
     private final Sheet sheet;
     private final Layout layout;
+    private final boolean withTax;
     private final Reading reading;
     private final MonthContext context;
     private final RowsOut out;
@@ -25,6 +26,7 @@ final class InvoiceSheet {
     private InvoiceHeader header = InvoiceHeader.NONE;
     private String supplier = "";
     private String number = "";
+    private String day = "";
     private int block;
 
     /** Takes the rows by invoice. */
@@ -39,8 +41,10 @@ final class InvoiceSheet {
      */
     record InvoiceKey(String supplier, String number, String block) {}
 
-    InvoiceSheet(Sheet sheet, Layout layout, MonthContext context, RowsOut out) {
+    /** @param withTax whether its prices include tax */
+    InvoiceSheet(Sheet sheet, Layout layout, boolean withTax, MonthContext context, RowsOut out) {
         this.sheet = sheet;
+        this.withTax = withTax;
         this.layout = layout;
         this.context = context;
         this.out = out;
@@ -50,6 +54,10 @@ final class InvoiceSheet {
 
     Tally tally() {
         return tally;
+    }
+
+    boolean isWithTax() {
+        return withTax;
     }
 
     Layout layout() {
@@ -120,7 +128,8 @@ final class InvoiceSheet {
                         .ask(NameRule.Where.INVOICES, product, fields.text(Field.CODE))
                         .answer();
         String name = product.isEmpty() ? label(row) : product;
-        InvoiceRow.Role role = answer == KnownNames.Answer.UNKNOWN ? InvoiceRow.Role.of(name) : InvoiceRow.Role.LINE;
+        boolean mayCharge = answer == KnownNames.Answer.UNKNOWN || !fields.has(Field.QUANTITY);
+        InvoiceRow.Role role = mayCharge ? InvoiceRow.Role.of(name) : InvoiceRow.Role.LINE;
         InvoiceRow read = read(row, role, name);
         if (read == null) {
             return;
@@ -162,7 +171,9 @@ final class InvoiceSheet {
         } else if (!layout.has(Field.SUPPLIER)) {
             supplier = header.supplier();
         }
-        String place = number.isEmpty() ? layout.sheet() + "#" + block : "";
+        // without a number the date tells invoices of one supplier apart
+        day = fields.has(Field.DATE) ? fields.text(Field.DATE) : day;
+        String place = number.isEmpty() ? layout.sheet() + "#" + block + "#" + day : "";
         return new InvoiceKey(supplier, number, place);
     }
 
@@ -210,9 +221,18 @@ final class InvoiceSheet {
                 fields.text(Field.CODE),
                 fields.text(Field.PACK),
                 fields.text(Field.KIND),
-                fields.text(Field.CURRENCY),
+                currency(),
                 numbers,
                 percent);
+    }
+
+    /** The currency of its own column, else the one written beside the row's money. */
+    private String currency() {
+        if (layout.has(Field.CURRENCY)) {
+            return fields.text(Field.CURRENCY);
+        }
+        String total = CurrencyMarks.in(fields.text(Field.LINE_TOTAL));
+        return total.isEmpty() ? CurrencyMarks.in(fields.text(Field.UNIT_PRICE)) : total;
     }
 
     private void ignore() {

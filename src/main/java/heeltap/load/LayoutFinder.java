@@ -46,6 +46,18 @@ final class LayoutFinder {
         return best == null ? null : best.layout(sheet, rows);
     }
 
+    /** Whether a row names at least two fields and holds nothing but words: the heading of some table. */
+    static boolean isHeadingLike(Row row, FileKind kind) {
+        Set<Field> fields = new HashSet<>();
+        for (Cell cell : row.cells()) {
+            HeadingWords.Match match = HeadingWords.find(kind, cell.text());
+            if (match != null) {
+                fields.add(match.field());
+            }
+        }
+        return fields.size() >= 2 && isAllText(row);
+    }
+
     /** The fields that the best row names, for the message where some are missing. */
     Set<Field> nearest(List<Row> rows) {
         Set<Field> best = Set.of();

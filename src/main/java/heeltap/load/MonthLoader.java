@@ -1,12 +1,15 @@
 package heeltap.load;
 
 import heeltap.record.Book;
+import heeltap.record.ColumnRule;
 import heeltap.record.FileAccount;
 import heeltap.record.KnownNames;
 import heeltap.record.Loss;
 import heeltap.record.Month;
+import heeltap.record.NameRule;
 import heeltap.record.SetAside;
 import heeltap.record.StockCount;
+import heeltap.source.Cell;
 import heeltap.source.Place;
 import heeltap.source.Problem;
 import heeltap.source.ProblemKind;
@@ -14,6 +17,9 @@ import heeltap.source.Row;
 import heeltap.source.Sheet;
 import heeltap.source.SheetFacts;
 import heeltap.source.WithProblems;
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
 import java.time.YearMonth;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -78,6 +84,7 @@ public final class MonthLoader {
     private WithProblems<Month> load(List<MonthFile> files) {
         files.forEach(this::read);
         invoices.finish();
+        sales.finish();
         List<FileAccount> done = accounts.stream()
                 .map(Supplier::get)
                 .sorted(Comparator.comparing(account -> account.place().file()))
@@ -97,10 +104,28 @@ public final class MonthLoader {
             refuse(facts(file), file.problems().get(0).reason());
         } else if (kind == null) {
             notRead(file);
+        } else if (file.bytes() != null) {
+            readXml(file, file.bytes(), kind);
         } else if (file.sheets().isEmpty()) {
             refuse(facts(file), "The file has no sheets.");
         } else {
             readSheets(file, kind);
+        }
+    }
+
+    private void readXml(MonthFile file, MonthFile.Bytes bytes, FileKind kind) {
+        Place place = Place.of(file.path());
+        if (kind != FileKind.INVOICES) {
+            refuse(facts(file), "Only invoices are read from XML.");
+            return;
+        }
+        try (InputStream stream = bytes.open()) {
+            EInvoices.EInvoice invoice = EInvoices.read(stream, place);
+            accounts.add(invoices.read(new EInvoiceSheet(invoice, place, context.packs())));
+        } catch (EInvoices.Unreadable e) {
+            refuse(facts(file), e.reason());
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
         }
     }
 
@@ -125,26 +150,46 @@ public final class MonthLoader {
     }
 
     private void readSheets(MonthFile file, FileKind kind) {
-        List<Sheet> candidates =
-                file.sheets().stream().filter(sheet -> !sheet.facts().hidden()).toList();
+        List<Sheet> sheets =
+                file.sheets().stream().map(sheet -> unfolded(sheet, kind)).toList();
         List<@Nullable Layout> layouts = new ArrayList<>();
-        for (Sheet sheet : candidates) {
-            layouts.add(layout(sheet, kind));
+        for (Sheet sheet : sheets) {
+            layouts.add(sheet.facts().hidden() ? null : layout(sheet, kind));
         }
         boolean any = layouts.stream().anyMatch(layout -> layout != null);
-        for (Sheet sheet : file.sheets()) {
+        for (int i = 0; i < sheets.size(); i++) {
+            Sheet sheet = sheets.get(i);
             sheet.facts().problems().forEach(out.log()::add);
-            int index = candidates.indexOf(sheet);
-            Layout layout = index < 0 ? null : layouts.get(index);
+            Layout layout = layouts.get(i);
             if (layout != null) {
-                tellUnread(layout);
+                tellUnread(layout, kind);
                 readSheet(sheet, layout, kind);
-            } else if (any || index < 0) {
+            } else if (any || sheet.facts().hidden()) {
                 skip(sheet);
             } else {
                 refuseSheet(sheet, kind);
             }
         }
+    }
+
+    /** A sheet that Columns says has one column an item becomes one of rows. */
+    private Sheet unfolded(Sheet sheet, FileKind kind) {
+        for (ColumnRule rule : context.rules(sheet.facts().place().file())) {
+            if (kind == FileKind.SALES && TextFold.fold(rule.field()).equals(WideSheet.FIELD)) {
+                Sheet wide = WideSheet.of(sheet, head(sheet), rule.heading());
+                if (wide != null) {
+                    out.log()
+                            .notice(
+                                    ProblemKind.VALUE_AMBIGUOUS,
+                                    sheet.facts().place(),
+                                    rule.heading(),
+                                    "The sheet has one column an item, as Columns says; each filled cell counts as a row.",
+                                    "Remove the row from Columns if this is not right.");
+                    return wide;
+                }
+            }
+        }
+        return sheet;
     }
 
     private @Nullable Layout layout(Sheet sheet, FileKind kind) {
@@ -167,10 +212,7 @@ public final class MonthLoader {
                 FileAccount account = prices.read(sheet, layout, context, out);
                 accounts.add(() -> account);
             }
-            case SALES -> {
-                FileAccount account = sales.read(sheet, layout);
-                accounts.add(() -> account);
-            }
+            case SALES -> accounts.add(sales.read(sheet, layout));
             case INVOICES -> accounts.add(invoices.read(sheet, layout));
             case STOCK, STOCK_OPENING, LOSSES -> {
                 CountSheet counts = new CountSheet(sheet, layout, context, kind, out);
@@ -183,7 +225,31 @@ public final class MonthLoader {
         }
     }
 
-    private void tellUnread(Layout layout) {
+    /** Two numbers or more: a row of a table rather than of a title. */
+    private static boolean hasNumbers(Row row) {
+        return row.cells().stream()
+                        .filter(cell ->
+                                cell.number() != null || NumberText.readings(cell.text()) != NumberText.Readings.NONE)
+                        .count()
+                >= 2;
+    }
+
+    private void tellUnread(Layout layout, FileKind kind) {
+        for (ColumnRule rule : context.rules(layout.sheet().file())) {
+            String wanted = TextFold.fold(rule.heading());
+            boolean there = wanted.isEmpty()
+                    || layout.headings().values().stream()
+                            .anyMatch(heading -> TextFold.fold(heading).equals(wanted));
+            if (!there && !TextFold.fold(rule.field()).equals(WideSheet.FIELD)) {
+                out.log()
+                        .notice(
+                                ProblemKind.COLUMN_MISSING,
+                                layout.sheet().withRow(layout.headingRow()),
+                                rule.heading(),
+                                "The sheet Columns maps this heading to " + rule.field() + ", but no column has it.",
+                                "Correct the heading in Columns, or let the file's name begin otherwise.");
+            }
+        }
         List<String> unread = new ArrayList<>();
         layout.headings().entrySet().stream()
                 .sorted(java.util.Map.Entry.comparingByKey())
@@ -192,6 +258,17 @@ public final class MonthLoader {
                         unread.add(heading.getValue());
                     }
                 });
+        long numbers = layout.above().stream().filter(MonthLoader::hasNumbers).count();
+        if (kind != FileKind.INVOICES && numbers >= 2) {
+            out.log()
+                    .notice(
+                            ProblemKind.SHEET_NOT_READ,
+                            layout.sheet().withRow(layout.above().get(0).number()),
+                            "",
+                            "Another table stands above the heading in row " + layout.headingRow()
+                                    + "; it is not read.",
+                            "Put it on a sheet of its own if it should be.");
+        }
         if (!unread.isEmpty()) {
             out.log()
                     .notice(
@@ -223,6 +300,14 @@ public final class MonthLoader {
             refuse(sheet.facts(), "The file is empty.");
             return;
         }
+        String items = kind == FileKind.SALES ? itemsInColumns(head) : "";
+        if (!items.isEmpty()) {
+            refuse(
+                    sheet.facts(),
+                    "It has one column an item (" + items + "); say so in the sheet Columns of the book: Field \""
+                            + WideSheet.FIELD + "\", Heading the first item.");
+            return;
+        }
         Set<Field> found =
                 new LayoutFinder(kind, context.rules(sheet.facts().place().file())).nearest(head);
         List<String> missing = new ArrayList<>();
@@ -235,6 +320,25 @@ public final class MonthLoader {
                 sheet.facts(),
                 "No row names the columns of " + kind.word()
                         + (missing.isEmpty() ? "." : ": missing " + String.join(", ", missing) + "."));
+    }
+
+    /** The first names of a row that names at least three items; empty where no row does. */
+    private String itemsInColumns(List<Row> head) {
+        for (Row row : head) {
+            List<String> items = new ArrayList<>();
+            for (Cell cell : row.cells()) {
+                String name = TextFold.trim(cell.text());
+                boolean known =
+                        context.names().ask(NameRule.Where.SALES, name, "").answer() == KnownNames.Answer.KNOWN;
+                if (known && !items.contains(name)) {
+                    items.add(name);
+                }
+            }
+            if (items.size() >= 3) {
+                return String.join(", ", items.subList(0, 3)) + " …";
+            }
+        }
+        return "";
     }
 
     private void refuse(SheetFacts facts, String reason) {

@@ -4,6 +4,7 @@ import heeltap.source.Cell;
 import heeltap.source.ProblemKind;
 import heeltap.source.Row;
 import java.math.BigDecimal;
+import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
@@ -24,6 +25,7 @@ final class PrintedTotals {
     private final BigDecimal[] voidsAtStart = zeros();
     private final List<Printed> open = new ArrayList<>();
     private String section = "";
+    private int rowsSinceStart;
     private @Nullable Printed grand;
 
     /** A total row. */
@@ -43,6 +45,7 @@ final class PrintedTotals {
 
     /** Adds the numbers of a row that is no total. */
     void add(Fields fields) {
+        rowsSinceStart++;
         for (int i = 0; i < summed.size(); i++) {
             BigDecimal value = reading.number(fields, summed.get(i));
             if (value != null && value.signum() != 0) {
@@ -77,9 +80,18 @@ final class PrintedTotals {
         if (values.isEmpty()) {
             return false;
         }
-        boolean named = isTotalWithName(folded) || label.isEmpty();
+        boolean named = isTotalWithName(folded) || (label.isEmpty() && isBare(fields));
         boolean ofSection = !section.isEmpty() && folded.contains(section);
         return named && (ofSection || matches(values, true) || matches(values, false));
+    }
+
+    /** Nothing but sums, below two rows at least: a total that has lost its label rather than a sale its name. */
+    private boolean isBare(Fields fields) {
+        return rowsSinceStart > 1
+                && !fields.has(Field.DATE)
+                && !fields.has(Field.TICKET)
+                && !fields.has(Field.CODE)
+                && !fields.has(Field.UNIT_PRICE);
     }
 
     private static boolean isTotalWithName(String folded) {
@@ -120,6 +132,7 @@ final class PrintedTotals {
         } else if (!values.isEmpty() && !matches(values, false)) {
             open.add(printed);
         }
+        rowsSinceStart = 0;
         System.arraycopy(sums, 0, sinceStart, 0, sums.length);
         System.arraycopy(voids, 0, voidsAtStart, 0, voids.length);
     }
@@ -146,11 +159,20 @@ final class PrintedTotals {
             if (withoutVoids) {
                 sum = sum.subtract(all ? voids[field] : voids[field].subtract(voidsAtStart[field]));
             }
-            if (sum.abs().compareTo(entry.getValue().abs()) != 0) {
+            if (!same(sum, entry.getValue())) {
                 return false;
             }
         }
         return true;
+    }
+
+    /** Alike but for sign and the dust of a sum that a spreadsheet computed in binary: no till prints six decimals. */
+    private static boolean same(BigDecimal sum, BigDecimal printed) {
+        return sum.abs()
+                        .subtract(printed.abs())
+                        .setScale(6, RoundingMode.HALF_EVEN)
+                        .signum()
+                == 0;
     }
 
     /**
@@ -184,7 +206,7 @@ final class PrintedTotals {
     private void tell(Printed printed, ProblemLog log) {
         for (Map.Entry<Field, BigDecimal> entry : printed.values.entrySet()) {
             BigDecimal read = sums[entry.getKey().at()];
-            if (read.abs().compareTo(entry.getValue().abs()) != 0) {
+            if (!same(read, entry.getValue())) {
                 log.fault(
                         ProblemKind.TOTAL_DIFFERS,
                         layout.cell(entry.getKey(), printed.row),

@@ -22,6 +22,7 @@ final class Reading {
     private final boolean kindColumn;
     private final boolean voidColumn;
     private final boolean voids;
+    private final boolean discountRows;
     private final Map<String, Optional<SaleKind>> kinds = new HashMap<>();
     private final String datesWord;
     private final String decimalsWord;
@@ -32,6 +33,7 @@ final class Reading {
      * @param clock whether the dates have times of day
      * @param timeColumn whether the time column holds times; so too kinds and marks of void
      * @param voids whether any row may be a void
+     * @param discountRows whether any row may be a discount on a ticket
      */
     Reading(
             @Nullable Decimals[] decimals,
@@ -41,6 +43,7 @@ final class Reading {
             boolean kindColumn,
             boolean voidColumn,
             boolean voids,
+            boolean discountRows,
             String datesWord,
             String decimalsWord) {
         this.decimals = decimals;
@@ -50,6 +53,7 @@ final class Reading {
         this.kindColumn = kindColumn;
         this.voidColumn = voidColumn;
         this.voids = voids;
+        this.discountRows = discountRows;
         this.datesWord = datesWord;
         this.decimalsWord = decimalsWord;
     }
@@ -81,6 +85,11 @@ final class Reading {
     /** Whether any row may be a void. */
     boolean hasVoids() {
         return voids;
+    }
+
+    /** Whether any row may be a discount on a whole ticket. */
+    boolean hasDiscountRows() {
+        return discountRows;
     }
 
     /** The kind of sale that a word of the kind column means; null for none. */

@@ -35,7 +35,6 @@ final class SaleSums {
      * @param net money without tax, or with tax where {@code taxPercent} is there; null for no money
      * @param taxPercent still in {@code net}; null for none
      */
-    @SuppressWarnings("EnumOrdinal")
     void add(
             @Nullable LocalDate day,
             SaleKind kind,
@@ -43,12 +42,7 @@ final class SaleSums {
             @Nullable BigDecimal net,
             @Nullable BigDecimal taxPercent,
             int row) {
-        int index = kind.ordinal() * DAYS + (day == null ? 0 : day.getDayOfMonth());
-        Sum sum = sums[index];
-        if (sum == null) {
-            sum = new Sum();
-            sums[index] = sum;
-        }
+        Sum sum = sum(day, kind);
         sum.rows++;
         sum.quantity = sum.quantity.add(quantity);
         sum.firstRow = Math.min(sum.firstRow, row);
@@ -57,6 +51,23 @@ final class SaleSums {
         } else if (net != null) {
             sum.taxed.merge(taxPercent, net, BigDecimal::add);
         }
+    }
+
+    /** Adds money without tax to rows already added. */
+    void adjust(@Nullable LocalDate day, SaleKind kind, Money net) {
+        Sum sum = sum(day, kind);
+        sum.exact = sum.exact == null ? net : sum.exact.plus(net);
+    }
+
+    @SuppressWarnings("EnumOrdinal")
+    private Sum sum(@Nullable LocalDate day, SaleKind kind) {
+        int index = kind.ordinal() * DAYS + (day == null ? 0 : day.getDayOfMonth());
+        Sum sum = sums[index];
+        if (sum == null) {
+            sum = new Sum();
+            sums[index] = sum;
+        }
+        return sum;
     }
 
     List<SaleTotal> totals(Place sheet, YearMonth month) {
@@ -85,13 +96,15 @@ final class SaleSums {
         private int firstRow = Integer.MAX_VALUE;
         private BigDecimal quantity = BigDecimal.ZERO;
         private @Nullable BigDecimal net;
+        private @Nullable Money exact;
         private final Map<BigDecimal, BigDecimal> taxed = new HashMap<>(2);
 
         @Nullable Money money() {
-            if (net == null && taxed.isEmpty()) {
+            if (net == null && exact == null && taxed.isEmpty()) {
                 return null;
             }
-            Money sum = Money.of(net == null ? BigDecimal.ZERO : net);
+            Money sum = exact == null ? Money.ZERO : exact;
+            sum = net == null ? sum : sum.plus(Money.of(net));
             for (Map.Entry<BigDecimal, BigDecimal> entry : taxed.entrySet()) {
                 sum = sum.plus(Money.of(entry.getValue()).withoutTax(Exact.of(entry.getKey())));
             }

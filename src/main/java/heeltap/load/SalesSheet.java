@@ -1,5 +1,6 @@
 package heeltap.load;
 
+import heeltap.quantity.Money;
 import heeltap.record.FileAccount;
 import heeltap.record.KnownNames;
 import heeltap.record.NameRule;
@@ -28,19 +29,19 @@ final class SalesSheet {
     private final MonthContext context;
     private final RowsOut out;
     private final PriceList prices;
-    private final @Nullable SaleKind given;
     private final Fields fields;
     private final SaleRow sale;
     private final Tally tally = new Tally();
     private final PrintedTotals totals;
     private final Map<String, Map<String, Entry>> entries = new HashMap<>();
-    private final RepeatedRows own = new RepeatedRows();
+    private final RowIdentity identity = new RowIdentity();
+    private final TicketDiscounts discounts = new TicketDiscounts();
     private final Voids voids;
     private @Nullable RepeatedRows earlier;
-    private boolean tracked;
-    private boolean allRepeated;
+    private @Nullable Returns returns;
+    private boolean[] repeatedDays = RowIdentity.noDays();
     private boolean anyMoney;
-    private long digest;
+    private boolean otherTable;
 
     /** What is known of one name and code. */
     private static final class Entry {
@@ -57,15 +58,12 @@ final class SalesSheet {
         }
     }
 
-    /** @param given the kind of all rows of a sheet of returns; null for other sheets */
-    SalesSheet(
-            Sheet sheet, Layout layout, MonthContext context, RowsOut out, PriceList prices, @Nullable SaleKind given) {
+    SalesSheet(Sheet sheet, Layout layout, MonthContext context, RowsOut out, PriceList prices) {
         this.sheet = sheet;
         this.layout = layout;
         this.context = context;
         this.out = out;
         this.prices = prices;
-        this.given = given;
         this.reading = Evidence.read(sheet, layout, context, out.log());
         this.fields = new Fields(layout);
         this.sale = new SaleRow(layout, reading, fields, prices, context.settings());
@@ -73,13 +71,29 @@ final class SalesSheet {
         this.voids = new Voids(layout);
     }
 
-    /** @param earlierRows of sheets read before; null for none */
-    void read(@Nullable RepeatedRows earlierRows, boolean repeatsAll) {
+    /**
+     * @param earlierRows of sheets read before; null where there is no other sheet
+     * @param repeated the days that an earlier sheet holds, row for row
+     */
+    void read(@Nullable RepeatedRows earlierRows, boolean[] repeated) {
         earlier = earlierRows;
-        tracked = earlierRows != null;
-        allRepeated = repeatsAll;
+        repeatedDays = repeated;
+        read();
+        tellMoney();
+    }
+
+    /** Reads a sheet of returns: each row is taken off the sale of its ticket and item. */
+    void readReturns(Returns sold) {
+        returns = sold;
+        read();
+    }
+
+    private void read() {
         if (reading.hasVoids()) {
             findVoids();
+        }
+        if (reading.hasDiscountRows()) {
+            findDiscounts();
         }
         sheet.read(row -> {
             if (row.number() > layout.headingRow() && !row.isBlank()) {
@@ -90,7 +104,35 @@ final class SalesSheet {
             }
             return true;
         });
-        tellMoney();
+        discounts.share(this::settleDiscount);
+    }
+
+    private void findDiscounts() {
+        sheet.read(row -> {
+            if (row.number() > layout.headingRow() && !row.isBlank()) {
+                fields.load(row);
+                sale.read(null, "");
+                if (TicketDiscounts.isOne(fields.text(Field.ITEM), fields.text(Field.TICKET), sale.money)) {
+                    discounts.want(fields.text(Field.TICKET));
+                }
+            }
+            return true;
+        });
+    }
+
+    private void settleDiscount(TicketDiscounts.Discount discount, boolean shared) {
+        Tally.Fate fate = shared ? Tally.Fate.USED : Tally.Fate.SET_ASIDE;
+        tally.fate(fate, discount.quantity(), discount.money());
+        if (!shared) {
+            out.setAside(
+                    layout.sheet().withRow(discount.row().number()),
+                    ProblemKind.VALUE_INVALID,
+                    "The ticket has no sales that could bear this discount.",
+                    RowsOut.text(discount.row()),
+                    discount.quantity(),
+                    discount.money(),
+                    List.of());
+        }
     }
 
     private void findVoids() {
@@ -98,7 +140,7 @@ final class SalesSheet {
             sheet.read(row -> {
                 if (row.number() > layout.headingRow() && !row.isBlank()) {
                     fields.load(row);
-                    sale.read(given, fields.text(Field.CODE));
+                    sale.read(given(), fields.text(Field.CODE));
                     voids.see(fields, sale, counting);
                 }
                 return true;
@@ -107,21 +149,32 @@ final class SalesSheet {
         voids.decide(layout, out.log());
     }
 
+    private @Nullable SaleKind given() {
+        return returns == null ? null : SaleKind.REFUND;
+    }
+
     private void take(Row row) {
         fields.load(row);
         tally.row();
+        if (otherTable && !layout.isHeading(row)) {
+            tally.fate(Tally.Fate.IGNORED, null, null);
+            return;
+        }
+        otherTable = false;
         Entry entry = entry(fields.text(Field.ITEM), fields.text(Field.CODE));
         boolean known = entry != null && entry.verdict.answer() != KnownNames.Answer.UNKNOWN;
         if (!known && isNoRecord(row, entry)) {
             tally.fate(Tally.Fate.IGNORED, null, null);
             return;
         }
-        sale.read(given, entry == null ? "" : entry.code);
+        sale.read(given(), entry == null ? "" : entry.code.isEmpty() ? entry.item : entry.code);
         totals.add(fields);
         tally.in(sale.quantity, sale.money);
         anyMoney |= sale.money != null;
         if (entry == null) {
             setAside(row, ProblemKind.VALUE_MISSING, null, "The row names no item.", RowsOut.text(row), List.of());
+        } else if (!known && isTicketDiscount(row, entry)) {
+            return;
         } else if (sale.flaw != null) {
             SaleRow.Flaw flaw = sale.flaw;
             setAside(row, flaw.kind(), flaw.field(), flaw.reason(), RowsOut.text(row), List.of());
@@ -146,7 +199,27 @@ final class SalesSheet {
             totals.section(row.cells().get(0).text());
             return true;
         }
+        if (LayoutFinder.isHeadingLike(row, FileKind.SALES)) {
+            otherTable = true;
+            out.log()
+                    .notice(
+                            ProblemKind.SHEET_NOT_READ,
+                            layout.sheet().withRow(row.number()),
+                            RowsOut.text(row),
+                            "Another table begins here; it is not read.",
+                            "Put it on a sheet of its own if it should be.");
+            return true;
+        }
         return entry == null && row.cells().stream().noneMatch(cell -> isMapped(cell.column()));
+    }
+
+    /** The discount waits for its ticket to be read. */
+    private boolean isTicketDiscount(Row row, Entry entry) {
+        String ticket = fields.text(Field.TICKET);
+        BigDecimal money = sale.money;
+        return money != null
+                && TicketDiscounts.isOne(entry.item, ticket, money)
+                && discounts.add(ticket, new TicketDiscounts.Discount(row, sale.quantity, money));
     }
 
     private boolean isMapped(int column) {
@@ -170,7 +243,7 @@ final class SalesSheet {
                     List.of());
             return;
         }
-        if (isRepeated()) {
+        if (earlier != null && identity.isRepeated(fields, sale, earlier, repeatedDays)) {
             setAside(
                     row,
                     ProblemKind.ROW_REPEATED,
@@ -186,6 +259,8 @@ final class SalesSheet {
             String name = entry.item.isEmpty() ? entry.code : entry.item;
             Field field = fields.has(Field.ITEM) ? Field.ITEM : Field.CODE;
             setAside(row, ProblemKind.NAME_UNKNOWN, field, "The name is not known.", name, entry.verdict.nearest());
+        } else if (returns != null && !fields.text(Field.TICKET).isEmpty()) {
+            takeBack(row, entry, returns.find(Returns.key(fields)));
         } else {
             use(row, entry);
         }
@@ -202,41 +277,41 @@ final class SalesSheet {
             net = net == null ? null : net.abs();
         }
         entry.sums.add(sale.day, sale.kind, quantity, net, sale.rate, row.number());
+        discounts.use(fields.text(Field.TICKET), entry.sums, sale);
         tally.fate(Tally.Fate.USED, sale.quantity, sale.money);
     }
 
-    /** By ticket, time and item; without tickets a sheet repeats another only as a whole. */
-    private boolean isRepeated() {
-        if (!tracked) {
-            return false;
+    /** Takes a return off the sale of its ticket and item; without money of its own it has the sale's. */
+    private void takeBack(Row row, Entry entry, Returns.@Nullable Sold sold) {
+        BigDecimal quantity = Objects.requireNonNull(sale.quantity).abs();
+        String text = RowsOut.text(row);
+        if (sold == null || !sold.isSold()) {
+            String reason = "No sale of this ticket and item was read, so nothing can be taken off.";
+            setAside(row, ProblemKind.VALUE_DOUBTFUL, Field.TICKET, reason, text, List.of());
+        } else if (sold.isRefunded()) {
+            setAside(
+                    row,
+                    ProblemKind.ROW_REPEATED,
+                    Field.TICKET,
+                    "The sales hold this refund already.",
+                    text,
+                    List.of());
+        } else if (!sold.takeBack(quantity)) {
+            setAside(
+                    row,
+                    ProblemKind.VALUE_DOUBTFUL,
+                    Field.QUANTITY,
+                    "More is returned than was sold on the ticket.",
+                    text,
+                    List.of());
+        } else {
+            sale.day = sale.day == null ? sold.day() : sale.day;
+            Money net = sale.net == null ? sold.net(quantity) : null;
+            use(row, entry);
+            if (net != null) {
+                entry.sums.adjust(sale.day, sale.kind, net);
+            }
         }
-        String ticket = fields.text(Field.TICKET);
-        long hash = RepeatedRows.hash(RepeatedRows.hash(0, fields.text(Field.ITEM)), fields.text(Field.CODE));
-        if (sale.moment != null) {
-            hash = RepeatedRows.hash(hash, sale.moment.date().toEpochDay());
-            hash = RepeatedRows.hash(
-                    hash, sale.moment.time() == null ? -1 : sale.moment.time().toSecondOfDay());
-        }
-        digest += rowHash(hash, ticket);
-        if (allRepeated) {
-            return true;
-        }
-        if (ticket.isEmpty()) {
-            return false;
-        }
-        hash = RepeatedRows.hash(hash, ticket);
-        own.add(hash);
-        return earlier != null && earlier.contains(hash);
-    }
-
-    private long rowHash(long hash, String ticket) {
-        long row = RepeatedRows.hash(hash, ticket);
-        row = RepeatedRows.hash(
-                row,
-                sale.quantity == null ? 0 : sale.quantity.stripTrailingZeros().hashCode());
-        row = RepeatedRows.hash(
-                row, sale.money == null ? 0 : sale.money.stripTrailingZeros().hashCode());
-        return RepeatedRows.hash(row, sale.kind.name().length());
     }
 
     private void setAside(
@@ -278,17 +353,12 @@ final class SalesSheet {
         }
     }
 
-    /** Everything that tells this sheet's rows from another's, whatever their order. */
-    String digest() {
-        return tally.rows() + ":" + digest;
+    RowIdentity identity() {
+        return identity;
     }
 
-    boolean hasRows() {
-        return tally.rows() > 0;
-    }
-
-    RepeatedRows own() {
-        return own;
+    boolean hasClock() {
+        return reading.hasTime();
     }
 
     List<SaleTotal> sales() {

@@ -195,7 +195,7 @@ record SpecText(BookNumbers numbers, Units units, Predicate<String> isKnown) {
 
     /** What stands behind the number: nothing, a unit, the ingredient's name, or both. */
     private Line withUnit(Line line, SpecAmount amount, String rest) {
-        String behind = rest.replaceFirst("^of ", "").strip();
+        String behind = rest.replaceFirst("^of( |$)", "").strip();
         if (behind.isEmpty() || isSame(behind, line.ingredient())) {
             return new Line(amount, line.unit(), line.ingredient(), "");
         }
@@ -203,7 +203,7 @@ record SpecText(BookNumbers numbers, Units units, Predicate<String> isKnown) {
         if (unit.isEmpty()) {
             return line.unclear("\"" + behind + "\" is no unit.");
         }
-        String name = behind.substring(unit.get().length()).strip().replaceFirst("^of ", "");
+        String name = behind.substring(unit.get().length()).strip().replaceFirst("^of( |$)", "");
         if (RINSE.matcher(name).matches()) {
             name = "";
         }
@@ -263,7 +263,7 @@ record SpecText(BookNumbers numbers, Units units, Predicate<String> isKnown) {
         }
         String behind = matcher.group(4).strip();
         String unit = leadingUnit(behind).orElse("");
-        String name = behind.substring(unit.length()).strip().replaceFirst("^of ", "");
+        String name = behind.substring(unit.length()).strip().replaceFirst("^of( |$)", "");
         if (name.isEmpty()) {
             // 1 olive: the piece is the ingredient
             name = unit;

@@ -101,11 +101,12 @@ public final class TemplateMonth {
 
     /** The fields that the sheet Columns may name. */
     static List<String> fields() {
-        return Stream.concat(
-                        ALL.stream()
-                                .flatMap(table -> table.columns().stream())
-                                .map(column -> column.heading().toLowerCase(Locale.ROOT)),
-                        Stream.of("tax rate", "void", "currency", EACH_COLUMN))
+        Stream<String> headings = ALL.stream()
+                .flatMap(table -> table.columns().stream())
+                .map(column -> column.heading().toLowerCase(Locale.ROOT));
+        Stream<String> others = FileKind.fieldsByWord().keySet().stream().sorted();
+        return Stream.of(headings, others, Stream.of(EACH_COLUMN))
+                .flatMap(words -> words)
                 .distinct()
                 .toList();
     }

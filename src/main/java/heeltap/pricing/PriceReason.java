@@ -41,7 +41,28 @@ public record PriceReason(Kind kind, List<Exact> figures) {
         TO_TARGET("Cost is {0} % of the price; this brings it to the target of {1} %.", 2),
         /** Cost percent now, target, largest change in percent. */
         TOWARDS_TARGET(
-                "Cost is {0} % of the price, the target {1} %; this goes as far as a change of {2} % allows.", 3);
+                "Cost is {0} % of the price, the target {1} %; this goes as far as a change of {2} % allows.", 3),
+        /** Cost before, cost now. */
+        SUPPLIER_UP("Its cost rose from {0} to {1} a serve.", 2),
+        /** Cost percent now, target. */
+        COST_ABOVE_TARGET("Its cost is {0} % of the price, above the target of {1} %, and enough guests stay.", 2),
+        /** Margin now. */
+        POPULAR_AND_THIN("It is popular and earns only {0} a serve, less than the group's average.", 1),
+        /** Highest over lowest price of the group, widest by the principle. */
+        OUT_OF_RANGE("The group's dearest drink costs {0} times its cheapest, more than {1} times.", 2),
+        /** Change of units in percent. */
+        FEW_LEAVE("Most guests stay at this price: units change by {0} %.", 1),
+        /** Change of units in percent. */
+        BRINGS_GUESTS(
+                "A lower price brings guests from drinks that earn less or who would not order: units change by"
+                        + " {0} %.",
+                1),
+        NOTHING_BETTER("No allowed price earns more.", 0),
+        /** Chance in percent, least chance. */
+        TOO_UNSURE("Another price pays with a chance of only {0} %, less than {1} %.", 2),
+        /** Expected gain a month, least gain. */
+        TOO_SMALL("Another price brings {0} a month, less than {1}.", 2),
+        NEVER_LISTED("It has not been on the menu in the months present.", 0);
 
         private final String sentence;
         private final int figures;

@@ -11,6 +11,9 @@ import java.util.List;
 
 /** The blocks of a section as slabs of a given width. */
 final class BlockLayout {
+    /** Plots of no more points are low enough for two on a page. */
+    private static final int FEW_POINTS = 30;
+
     private final Faces faces;
     private final Printing printing;
     private final PageShape shape;
@@ -223,7 +226,8 @@ final class BlockLayout {
 
     private List<Slab> scatter(ScatterChart chart, Tag tag, String said) {
         List<Slab> slabs = new ArrayList<>(title(chart.title(), tag, said));
-        float height = Math.min(width * 0.86f, shape.contentHeight() - 62);
+        float share = chart.points().size() <= FEW_POINTS ? 0.64f : 0.86f;
+        float height = Math.min(width * share, shape.contentHeight() - 104);
         ScatterDrawing drawing = new ScatterDrawing(faces, printing, chart, width, height);
         Tag picture = tag.picture(chart.title() + ". " + chart.xTitle() + "; " + chart.yTitle() + ".");
         List<String> unnamed = drawing.unnamed();

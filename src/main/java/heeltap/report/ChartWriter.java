@@ -24,8 +24,6 @@ import org.apache.poi.xssf.usermodel.XSSFSheet;
  * cells there look the figures up in the tables, so that a chart follows when someone changes a figure.
  */
 final class ChartWriter {
-    private static final int CHART_COLUMNS = 12;
-
     private final WorkbookParts parts;
     private final Map<String, TablePlace> tables;
     private final XSSFSheet sheet;
@@ -42,15 +40,14 @@ final class ChartWriter {
         title.setCellStyle(parts.styles().title());
         title.setCellValue(sheet.getSheetName());
         sheet.setDisplayGridlines(false);
-        sheet.setColumnWidth(0, 30 * 256);
+        sheet.setColumnWidth(0, 52 * 256);
         sheet.setColumnWidth(1, 26 * 256);
         sheet.setColumnWidth(2, 18 * 256);
         sheet.setColumnWidth(3, 18 * 256);
         for (ChartPlace place : places) {
-            XSSFClientAnchor anchor =
-                    new XSSFClientAnchor(0, 0, 0, 0, 0, place.row(), CHART_COLUMNS, place.row() + place.rows());
+            XSSFClientAnchor anchor = NativeCharts.anchor(place.sheet(), place.row(), place.rows());
             if (place.chart() instanceof ScatterChart chart) {
-                scatter(chart, new NativeScatter(parts, place.sheet(), anchor, chart));
+                scatter(chart, new NativeScatter(parts, place, anchor, chart));
             } else {
                 bars((BarChart) place.chart(), place.sheet(), anchor);
             }
@@ -65,11 +62,8 @@ final class ChartWriter {
                 .sorted(Comparator.comparingInt(Kind::order))
                 .toList();
         for (Kind kind : kinds) {
-            List<Point> points =
-                    chart.points().stream().filter(p -> p.kind().equals(kind)).toList();
-            int from = next;
-            points.forEach(point -> point(chart, point));
-            drawing.marks(kind, points, range(0, from), range(2, from), range(3, from));
+            marks(chart, drawing, kind, true);
+            marks(chart, drawing, kind, false);
         }
         double[] x = drawing.xRange();
         double[] y = drawing.yRange();
@@ -85,6 +79,19 @@ final class ChartWriter {
         next++;
     }
 
+    private void marks(ScatterChart chart, NativeScatter drawing, Kind kind, boolean certain) {
+        List<Point> points = chart.points().stream()
+                .filter(point -> point.kind().equals(kind) && point.certain() == certain)
+                .toList();
+        if (points.isEmpty()) {
+            return;
+        }
+        String name = certain ? kind.word() : parts.words().get("notCertain", kind.word());
+        int from = next;
+        points.forEach(point -> point(chart, point, name));
+        drawing.marks(name, kind, certain, points, range(0, from), range(2, from), range(3, from));
+    }
+
     private void cut(ScatterChart chart, Cut cut, NativeScatter drawing, double[] x, double[] y) {
         int from = next;
         for (int i = 0; i < 2; i++) {
@@ -97,10 +104,10 @@ final class ChartWriter {
         drawing.cut(cut.name(), x, y, range(2, from), range(3, from));
     }
 
-    private void point(ScatterChart chart, Point point) {
+    private void point(ScatterChart chart, Point point, String kind) {
         XSSFRow row = sheet.createRow(next++);
         text(row, 0, point.label());
-        text(row, 1, point.kind().word());
+        text(row, 1, kind);
         look(number(row, 2, point.x().toDouble(), chart.xFormat()), chart.xColumn(), point.x(), chart, point);
         look(number(row, 3, point.y().toDouble(), chart.yFormat()), chart.yColumn(), point.y(), chart, point);
     }
@@ -144,7 +151,8 @@ final class ChartWriter {
         name.setCellStyle(parts.styles().subtitle());
         name.setCellValue(title);
         XSSFRow row = sheet.createRow(next++);
-        List<String> words = List.of(parts.words().get("name"), parts.words().get("kind"), third, fourth);
+        List<String> words = List.of(
+                parts.words().get("name"), fourth.isEmpty() ? "" : parts.words().get("kind"), third, fourth);
         for (int c = 0; c < words.size(); c++) {
             XSSFCell cell = row.createCell(c);
             cell.setCellStyle(parts.styles().heading(c > 1));

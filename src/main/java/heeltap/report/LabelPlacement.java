@@ -44,19 +44,32 @@ final class LabelPlacement {
         this.places = new Place[marks.size()];
     }
 
-    /**
-     * One place for each mark, empty where no room is left.
-     *
-     * @param avoided lines and words that names should rather not cover
-     */
-    static List<Optional<Place>> place(Rectangle2D area, List<Mark> marks, List<Rectangle2D> avoided) {
+    /** @param avoided lines and words that names should rather not cover */
+    static LabelPlacement of(Rectangle2D area, List<Mark> marks, List<Rectangle2D> avoided) {
         LabelPlacement placement = new LabelPlacement(area, marks, avoided);
         placement.run();
+        return placement;
+    }
+
+    /** One place for each mark, empty where no room is left. */
+    List<Optional<Place>> places() {
         List<Optional<Place>> result = new ArrayList<>();
-        for (Place place : placement.places) {
+        for (Place place : places) {
             result.add(Optional.ofNullable(place));
         }
         return result;
+    }
+
+    /** How many pairs of names have lines that cross each other or a name; a name without room counts tenfold. */
+    int tangles() {
+        int tangles = 0;
+        for (int i = 0; i < places.length; i++) {
+            tangles += places[i] == null ? 10 : 0;
+            for (int j = 0; j < i; j++) {
+                tangles += isTangled(i, j) ? 1 : 0;
+            }
+        }
+        return tangles;
     }
 
     private void run() {
@@ -64,16 +77,64 @@ final class LabelPlacement {
                 .boxed()
                 .sorted(Comparator.comparingDouble(this::roominess))
                 .toList();
-        order.forEach(this::set);
-        for (int pass = 0; pass < PASSES; pass++) {
-            boolean moved = false;
+        order.forEach(i -> places[i] = best(i));
+        boolean moved = true;
+        for (int pass = 0; moved && pass < PASSES; pass++) {
+            moved = false;
             for (int i : order) {
                 moved |= improve(i);
             }
-            if (!moved) {
-                return;
+            moved |= untangle(order);
+        }
+    }
+
+    /** Takes two names with tangled lines off and sets the second one first. */
+    private boolean untangle(List<Integer> order) {
+        boolean moved = false;
+        for (int i : order) {
+            for (int j : order) {
+                moved |= i != j && isTangled(i, j) && exchange(i, j);
             }
         }
+        return moved;
+    }
+
+    private boolean exchange(int i, int j) {
+        Place first = places[i];
+        Place second = places[j];
+        double before = total(i, j);
+        places[i] = null;
+        places[j] = null;
+        places[j] = best(j);
+        places[i] = best(i);
+        if (places[i] != null && places[j] != null && total(i, j) < before - 1e-6) {
+            return true;
+        }
+        places[i] = first;
+        places[j] = second;
+        return false;
+    }
+
+    private double total(int i, int j) {
+        Place first = places[i];
+        Place second = places[j];
+        return first == null || second == null ? IMPOSSIBLE : cost(i, first, IMPOSSIBLE) + cost(j, second, IMPOSSIBLE);
+    }
+
+    private boolean isTangled(int i, int j) {
+        Place first = places[i];
+        Place second = places[j];
+        if (first == null || second == null) {
+            return false;
+        }
+        boolean over = first.leader()
+                        .filter(line -> line.intersects(second.box()))
+                        .isPresent()
+                || second.leader().filter(line -> line.intersects(first.box())).isPresent();
+        return over
+                || first.leader()
+                        .flatMap(line -> second.leader().filter(line::intersectsLine))
+                        .isPresent();
     }
 
     /** Sum of distances to the five nearest marks. */
@@ -86,16 +147,12 @@ final class LabelPlacement {
                 .sum();
     }
 
-    private void set(int i) {
-        places[i] = best(i);
-    }
-
     private boolean improve(int i) {
         Place before = places[i];
         places[i] = null;
-        double cost = before == null ? IMPOSSIBLE : cost(i, before);
+        double cost = before == null ? IMPOSSIBLE : cost(i, before, IMPOSSIBLE);
         Place better = best(i);
-        boolean moved = better != null && cost(i, better) < cost - 1e-6;
+        boolean moved = better != null && cost(i, better, IMPOSSIBLE) < cost - 1e-6;
         places[i] = moved ? better : before;
         return moved;
     }
@@ -109,7 +166,7 @@ final class LabelPlacement {
             }
             for (int a = 0; a < ANGLES; a++) {
                 Place place = at(i, distance, 2 * Math.PI * a / ANGLES);
-                double cost = cost(i, place);
+                double cost = cost(i, place, least);
                 if (cost < least) {
                     least = cost;
                     best = place;
@@ -126,7 +183,7 @@ final class LabelPlacement {
         for (double y = area.getMinY(); y + mark.height() <= area.getMaxY(); y += 3) {
             for (double x = area.getMinX(); x + mark.width() <= area.getMaxX(); x += 3) {
                 Place place = placed(i, new Rectangle2D.Double(x, y, mark.width(), mark.height()));
-                double cost = cost(i, place);
+                double cost = cost(i, place, least);
                 if (cost < least) {
                     least = cost;
                     best = place;
@@ -169,7 +226,8 @@ final class LabelPlacement {
         return false;
     }
 
-    private double cost(int i, Place place) {
+    /** No more exact than needed once it is above the limit. */
+    private double cost(int i, Place place, double limit) {
         Rectangle2D box = place.box();
         if (!area.contains(box)) {
             return IMPOSSIBLE;
@@ -181,7 +239,7 @@ final class LabelPlacement {
         cost += 9 * avoided.stream().filter(box::intersects).count();
         for (int j = 0; j < marks.size(); j++) {
             cost += j == i ? ownMark(box, mark) : besides(place, marks.get(j), places[j]);
-            if (cost == IMPOSSIBLE) {
+            if (cost >= limit) {
                 return cost;
             }
         }

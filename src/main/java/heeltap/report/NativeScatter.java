@@ -4,7 +4,14 @@ import heeltap.document.ScatterChart;
 import heeltap.document.ScatterChart.Cut;
 import heeltap.document.ScatterChart.Kind;
 import heeltap.document.ScatterChart.Point;
+import heeltap.report.Faces.Face;
+import heeltap.report.LabelPlacement.Mark;
+import heeltap.report.LabelPlacement.Place;
+import heeltap.report.SheetWriter.ChartPlace;
+import java.awt.geom.Rectangle2D;
+import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import org.apache.poi.xddf.usermodel.PresetLineDash;
 import org.apache.poi.xddf.usermodel.XDDFLineProperties;
 import org.apache.poi.xddf.usermodel.XDDFNoFillProperties;
@@ -12,15 +19,17 @@ import org.apache.poi.xddf.usermodel.XDDFPresetLineDash;
 import org.apache.poi.xddf.usermodel.chart.AxisCrosses;
 import org.apache.poi.xddf.usermodel.chart.AxisPosition;
 import org.apache.poi.xddf.usermodel.chart.ChartTypes;
+import org.apache.poi.xddf.usermodel.chart.LayoutMode;
+import org.apache.poi.xddf.usermodel.chart.LayoutTarget;
 import org.apache.poi.xddf.usermodel.chart.LegendPosition;
 import org.apache.poi.xddf.usermodel.chart.MarkerStyle;
 import org.apache.poi.xddf.usermodel.chart.ScatterStyle;
 import org.apache.poi.xddf.usermodel.chart.XDDFDataSourcesFactory;
+import org.apache.poi.xddf.usermodel.chart.XDDFManualLayout;
 import org.apache.poi.xddf.usermodel.chart.XDDFScatterChartData;
 import org.apache.poi.xddf.usermodel.chart.XDDFValueAxis;
 import org.apache.poi.xssf.usermodel.XSSFChart;
 import org.apache.poi.xssf.usermodel.XSSFClientAnchor;
-import org.apache.poi.xssf.usermodel.XSSFSheet;
 
 /** One native scatter chart: a series for each kind of mark, one more for each cut line. */
 final class NativeScatter {
@@ -34,13 +43,25 @@ final class NativeScatter {
             MarkerStyle.PLUS,
             MarkerStyle.DASH);
 
+    /** The plot inside the chart, in shares of its size. */
+    private static final Rectangle2D PLOT = new Rectangle2D.Double(0.075, 0.09, 0.905, 0.71);
+
+    private static final double MARK_RADIUS = 4.5;
+    /** From a mark's centre to a label at its right. */
+    private static final double TO_LABEL = 6;
+
+    private final ScatterChart chart;
+    private final double height;
+    private final List<Optional<Place>> places;
     private final XSSFChart drawing;
     private final XDDFScatterChartData data;
     private final double[] xRange;
     private final double[] yRange;
 
-    NativeScatter(WorkbookParts parts, XSSFSheet sheet, XSSFClientAnchor anchor, ScatterChart chart) {
-        this.drawing = NativeCharts.on(sheet, anchor, chart.title());
+    NativeScatter(WorkbookParts parts, ChartPlace place, XSSFClientAnchor anchor, ScatterChart chart) {
+        this.chart = chart;
+        this.height = place.rows() * NativeCharts.ROW_HEIGHT;
+        this.drawing = NativeCharts.on(place.sheet(), anchor, chart.title());
         this.xRange =
                 range(chart.points().stream().mapToDouble(p -> p.x().toDouble()).toArray(), chart.verticalCuts());
         this.yRange =
@@ -52,6 +73,16 @@ final class NativeScatter {
         this.data = (XDDFScatterChartData) drawing.createData(ChartTypes.SCATTER, x, y);
         data.setVaryColors(false);
         data.setStyle(ScatterStyle.LINE_MARKER);
+        XDDFManualLayout layout =
+                new XDDFManualLayout(drawing.getCTChart().getPlotArea().addNewLayout());
+        layout.setTarget(LayoutTarget.INNER);
+        layout.setXMode(LayoutMode.EDGE);
+        layout.setYMode(LayoutMode.EDGE);
+        layout.setX(PLOT.getX());
+        layout.setY(PLOT.getY());
+        layout.setWidthRatio(PLOT.getWidth());
+        layout.setHeightRatio(PLOT.getHeight());
+        this.places = place(parts);
     }
 
     double[] xRange() {
@@ -62,9 +93,9 @@ final class NativeScatter {
         return yRange;
     }
 
-    void marks(Kind kind, List<Point> points, String names, String xs, String ys) {
+    void marks(String name, Kind kind, boolean certain, List<Point> points, String names, String xs, String ys) {
         XDDFScatterChartData.Series series = series(
-                kind.word(),
+                name,
                 points.stream().map(p -> p.x().toDouble()).toArray(Double[]::new),
                 points.stream().map(p -> p.y().toDouble()).toArray(Double[]::new),
                 xs,
@@ -73,7 +104,12 @@ final class NativeScatter {
         XDDFLineProperties none = new XDDFLineProperties();
         none.setFillProperties(new XDDFNoFillProperties());
         series.setLineProperties(none);
-        SeriesXml.marks(series.getCTScatterSer(), MarkShapes.color(kind.order()), points, names);
+        SeriesXml.marks(
+                series.getCTScatterSer(),
+                MarkShapes.color(kind.order()),
+                certain,
+                points.stream().map(this::label).toList(),
+                names);
     }
 
     void cut(String name, double[] x, double[] y, String xs, String ys) {
@@ -105,6 +141,57 @@ final class NativeScatter {
         axis.setMaximum(range[1]);
         axis.setCrosses(AxisCrosses.MIN);
         return axis;
+    }
+
+    /** Names are placed as on paper, and each is moved from where programs put it, beside its mark, to its place. */
+    private List<Optional<Place>> place(WorkbookParts parts) {
+        Ink ink = new Ink(Face.PLAIN, 7.6f, Look.INK);
+        List<Mark> marks = chart.points().stream()
+                .map(point -> new Mark(
+                        x(point), y(point), MARK_RADIUS, ink.width(parts.faces(), point.label()) + 4, ink.size() + 2))
+                .toList();
+        Rectangle2D area = new Rectangle2D.Double(
+                PLOT.getX() * NativeCharts.WIDTH,
+                PLOT.getY() * height,
+                PLOT.getWidth() * NativeCharts.WIDTH,
+                PLOT.getHeight() * height);
+        return LabelPlacement.of(area, marks, cutBoxes(area)).places();
+    }
+
+    private List<Rectangle2D> cutBoxes(Rectangle2D area) {
+        List<Rectangle2D> boxes = new ArrayList<>();
+        for (Cut cut : chart.verticalCuts()) {
+            boxes.add(new Rectangle2D.Double(x(cut.at().toDouble()) - 1, area.getMinY(), 2, area.getHeight()));
+        }
+        for (Cut cut : chart.horizontalCuts()) {
+            boxes.add(new Rectangle2D.Double(area.getMinX(), y(cut.at().toDouble()) - 1, area.getWidth(), 2));
+        }
+        return boxes;
+    }
+
+    private SeriesXml.Label label(Point point) {
+        Optional<Place> place = places.get(chart.points().indexOf(point));
+        double dx = place.map(p -> p.box().getMinX() - x(point) - TO_LABEL).orElse(0d);
+        double dy = place.map(p -> p.box().getCenterY() - y(point)).orElse(0d);
+        return new SeriesXml.Label(point.label(), dx / NativeCharts.WIDTH, dy / height);
+    }
+
+    private double x(Point point) {
+        return x(point.x().toDouble());
+    }
+
+    private double y(Point point) {
+        return y(point.y().toDouble());
+    }
+
+    private double x(double value) {
+        double share = (value - xRange[0]) / (xRange[1] - xRange[0]);
+        return (PLOT.getX() + PLOT.getWidth() * share) * NativeCharts.WIDTH;
+    }
+
+    private double y(double value) {
+        double share = (value - yRange[0]) / (yRange[1] - yRange[0]);
+        return (PLOT.getMaxY() - PLOT.getHeight() * share) * height;
     }
 
     /** Round ends around all points and cuts. */

@@ -28,6 +28,9 @@ final class ScatterDrawing {
     private static final double LEFT = 50;
     private static final double BOTTOM = 34;
     private static final float LEGEND_ROW = 12;
+    /** Fewer points than this are never crowded. */
+    private static final int CROWD = 12;
+
     private static final Ink QUARTER = new Ink(Face.SERIF, 15, Look.FAINT);
 
     /** A name as set: its lines, one under the other. */
@@ -61,12 +64,14 @@ final class ScatterDrawing {
             rightNames.add(cut.name());
             right = Math.max(right, Math.min(86, cutInk().width(faces, cut.name())) + 8);
         }
-        this.topMargin = chart.verticalCuts().isEmpty() ? 6 : 4 + 10 * topRows().size();
+        this.topMargin = chart.verticalCuts().isEmpty() ? 8 : 8 + 10 * topRows().size();
         double legendHeight = legend.size() * LEGEND_ROW + 4;
         this.data = new Rectangle2D.Double(
                 LEFT, topMargin, width - LEFT - right, height - topMargin - BOTTOM - legendHeight);
-        this.xAxis = axis(chart.xTitle(), range(true));
-        this.yAxis = axis(chart.yTitle(), range(false));
+        this.xAxis = xAxis();
+        this.yAxis = new NumberAxis(faces.printable(Face.BOLD, chart.yTitle()));
+        double[] yRange = range(false);
+        yAxis.setRange(yRange[0], yRange[1]);
         Axes.style(xAxis, faces, printing, chart.xFormat());
         Axes.style(yAxis, faces, printing, chart.yFormat());
         placeNames();
@@ -100,8 +105,22 @@ final class ScatterDrawing {
         drawLegend(graphics);
     }
 
-    private NumberAxis axis(String title, double[] range) {
-        NumberAxis axis = new NumberAxis(faces.printable(Face.BOLD, title));
+    /** Stretched where half the points would share less than a fifth of the width. */
+    private NumberAxis xAxis() {
+        double[] range = range(true);
+        double[] values = chart.points().stream()
+                .mapToDouble(point -> point.x().toDouble())
+                .sorted()
+                .toArray();
+        double median = values.length == 0 ? 0 : values[values.length / 2];
+        boolean crowded = values.length >= CROWD
+                && values[0] >= 0
+                && median > 0
+                && (median - range[0]) / (range[1] - range[0]) < 0.2;
+        String title = faces.printable(Face.BOLD, chart.xTitle());
+        NumberAxis axis = crowded
+                ? new StretchedAxis(title + " (" + printing.words().get("stretched") + ")", median / 4)
+                : new NumberAxis(title);
         axis.setRange(range[0], range[1]);
         return axis;
     }
@@ -137,13 +156,16 @@ final class ScatterDrawing {
     }
 
     private void placeNames() {
+        int fewest = Integer.MAX_VALUE;
         for (float size : SIZES) {
-            ink = ink.at(size);
-            names = chart.points().stream().map(point -> name(point.label())).toList();
+            Ink set = ink.at(size);
+            List<Name> tried = chart.points().stream()
+                    .map(point -> name(set, point.label()))
+                    .toList();
             List<Mark> marks = new ArrayList<>();
-            for (int i = 0; i < names.size(); i++) {
+            for (int i = 0; i < tried.size(); i++) {
                 Point point = chart.points().get(i);
-                Name name = names.get(i);
+                Name name = tried.get(i);
                 marks.add(new Mark(
                         x(point.x().toDouble()),
                         y(point.y().toDouble()),
@@ -151,20 +173,26 @@ final class ScatterDrawing {
                         name.width(),
                         name.height()));
             }
-            places = LabelPlacement.place(data, marks, avoided());
-            if (places.stream().allMatch(Optional::isPresent)) {
+            LabelPlacement placement = LabelPlacement.of(data, marks, avoided());
+            if (placement.tangles() < fewest) {
+                fewest = placement.tangles();
+                names = tried;
+                places = placement.places();
+                ink = set;
+            }
+            if (fewest == 0) {
                 return;
             }
         }
     }
 
-    private Name name(String label) {
-        double whole = ink.width(faces, label);
+    private Name name(Ink set, String label) {
+        double whole = set.width(faces, label);
         List<String> lines =
-                whole > ink.size() * 13 ? ink.wrap(faces, label, (float) Math.max(whole * 0.6, 60)) : List.of(label);
+                whole > set.size() * 13 ? set.wrap(faces, label, (float) Math.max(whole * 0.6, 60)) : List.of(label);
         double widest =
-                lines.stream().mapToDouble(line -> ink.width(faces, line)).max().orElse(0);
-        return new Name(lines, widest, lines.size() * ink.size() * 1.12);
+                lines.stream().mapToDouble(line -> set.width(faces, line)).max().orElse(0);
+        return new Name(lines, widest, lines.size() * set.size() * 1.12);
     }
 
     /** Area in proportion to the weight, between a least and a greatest size. */
@@ -222,11 +250,35 @@ final class ScatterDrawing {
                 && !chart.horizontalCuts().isEmpty();
         for (int i = 0; quartered && i < 4; i++) {
             double wide = QUARTER.width(faces, chart.quarters().get(i));
-            double left = i % 2 == 0 ? data.getMinX() + 6 : data.getMaxX() - 6 - wide;
-            double top = i < 2 ? data.getMinY() + 4 : data.getMaxY() - 20;
-            boxes.add(new Rectangle2D.Double(left, top, wide, 16));
+            boxes.add(freest(quarterCorners(i % 2 == 0, i < 2, wide)));
         }
         return boxes;
+    }
+
+    /** The corners of a quarter, the outermost first. */
+    private List<Rectangle2D> quarterCorners(boolean left, boolean upper, double wide) {
+        double x = x(chart.verticalCuts().get(0).at().toDouble());
+        double y = y(chart.horizontalCuts().get(0).at().toDouble());
+        double[] lefts = left
+                ? new double[] {data.getMinX() + 6, x - 6 - wide}
+                : new double[] {data.getMaxX() - 6 - wide, x + 6};
+        double[] tops = upper ? new double[] {data.getMinY() + 4, y - 20} : new double[] {data.getMaxY() - 20, y + 4};
+        List<Rectangle2D> corners = new ArrayList<>();
+        for (double top : tops) {
+            for (double at : lefts) {
+                corners.add(new Rectangle2D.Double(at, top, wide, 16));
+            }
+        }
+        return corners;
+    }
+
+    /** The one that covers the fewest marks, with some air around them. */
+    private Rectangle2D freest(List<Rectangle2D> boxes) {
+        return boxes.stream()
+                .min(Comparator.comparingLong(box -> chart.points().stream()
+                        .filter(p -> box.intersects(x(p.x().toDouble()) - 16, y(p.y().toDouble()) - 10, 32, 20))
+                        .count()))
+                .orElseThrow();
     }
 
     private List<Rectangle2D> avoided() {

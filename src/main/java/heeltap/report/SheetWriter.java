@@ -11,9 +11,15 @@ import heeltap.document.Table;
 import heeltap.document.TableRow;
 import heeltap.document.TableRow.Emphasis;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import org.apache.poi.common.usermodel.HyperlinkType;
+import org.apache.poi.ss.usermodel.DataValidation;
+import org.apache.poi.ss.usermodel.DataValidationConstraint.OperatorType;
+import org.apache.poi.ss.usermodel.DataValidationHelper;
 import org.apache.poi.ss.util.CellRangeAddress;
+import org.apache.poi.ss.util.CellRangeAddressList;
 import org.apache.poi.xssf.usermodel.XSSFCell;
 import org.apache.poi.xssf.usermodel.XSSFCellStyle;
 import org.apache.poi.xssf.usermodel.XSSFHyperlink;
@@ -39,6 +45,7 @@ final class SheetWriter {
     private final List<ChartPlace> charts = new ArrayList<>();
     private final List<LinkPlace> links = new ArrayList<>();
     private final double[] widths = new double[256];
+    private final Map<XSSFRow, String> paragraphs = new LinkedHashMap<>();
     private int next;
 
     SheetWriter(WorkbookParts parts, XSSFSheet sheet) {
@@ -105,6 +112,12 @@ final class SheetWriter {
                 sheet.setColumnWidth(i, (int) Math.round(Math.min(widths[i], 60) * 256));
             }
         }
+        double across = 0;
+        for (int i = 0; i < TEXT_COLUMNS; i++) {
+            across += widths[i] > 0 ? Math.min(widths[i], 60) : sheet.getDefaultColumnWidth();
+        }
+        double room = across * 0.94 - 2;
+        paragraphs.forEach((row, text) -> row.setHeightInPoints(parts.lines(text, room) * 13.5f + 3));
         sheet.setDisplayGridlines(false);
         sheet.setPrintGridlines(false);
     }
@@ -126,7 +139,9 @@ final class SheetWriter {
         } else if (block instanceof Block.TableView view) {
             table(view.table());
         } else if (block instanceof ScatterChart || block instanceof BarChart) {
-            int rows = block instanceof ScatterChart ? CHART_ROWS : 18;
+            int rows = block instanceof ScatterChart chart
+                    ? CHART_ROWS + Math.min(20, chart.points().size() / 4)
+                    : 18;
             if (next > 4) {
                 sheet.setRowBreak(next - 1);
             }
@@ -199,7 +214,24 @@ final class SheetWriter {
         headingRow(table);
         table.rows().forEach(row -> bodyRow(place, row, patterns, false));
         table.total().ifPresent(row -> bodyRow(place, row, patterns, true));
+        validate(place);
         next++;
+    }
+
+    /** Where the reader types, only numbers from zero on are taken. */
+    private void validate(TablePlace place) {
+        DataValidationHelper helper = sheet.getDataValidationHelper();
+        for (int c = 0; c < place.table().columns().size() && !place.isEmpty(); c++) {
+            if (place.table().columns().get(c).input()) {
+                DataValidation validation = helper.createValidation(
+                        helper.createDecimalConstraint(OperatorType.GREATER_OR_EQUAL, "0", ""),
+                        new CellRangeAddressList(place.firstRow(), place.lastRow(), c, c));
+                validation.setShowErrorBox(true);
+                validation.createErrorBox(
+                        place.table().columns().get(c).heading(), parts.words().get("typeNumber"));
+                sheet.addValidationData(validation);
+            }
+        }
     }
 
     private void headingRow(Table table) {
@@ -223,8 +255,9 @@ final class SheetWriter {
             Column column = place.table().columns().get(c);
             CellValue value = row.cells().get(c);
             boolean quoted = value instanceof CellValue.Text text && startsLikeFormula(text.text());
-            XSSFCellStyle style =
-                    parts.styles().body(patterns.get(c), column.format().isNumeric(), row.emphasis(), total, quoted);
+            XSSFCellStyle style = column.input() && !total
+                    ? parts.styles().input(patterns.get(c))
+                    : parts.styles().body(patterns.get(c), column.format().isNumeric(), row.emphasis(), total, quoted);
             XSSFCell cell = cell(next - 1, c, style);
             String formula = total ? (place.isEmpty() ? "" : column.total()) : column.formula();
             if (!formula.isEmpty() && !(value instanceof CellValue.Blank)) {
@@ -283,7 +316,7 @@ final class SheetWriter {
         XSSFRow row = row();
         cell(next - 1, 0, style).setCellValue(parts.fitting(text));
         sheet.addMergedRegion(new CellRangeAddress(next - 1, next - 1, 0, TEXT_COLUMNS - 1));
-        row.setHeightInPoints(parts.lines(text, 88) * 13.5f + 3);
+        paragraphs.put(row, text);
     }
 
     private XSSFRow row() {

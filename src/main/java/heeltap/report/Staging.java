@@ -1,15 +1,13 @@
 package heeltap.report;
 
 import java.io.IOException;
-import java.nio.file.FileVisitResult;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.nio.file.SimpleFileVisitor;
-import java.nio.file.attribute.BasicFileAttributes;
 import java.util.ArrayDeque;
 import java.util.Deque;
 import java.util.List;
 import java.util.stream.Stream;
+import org.apache.commons.io.FileUtils;
 
 /**
  * Puts finished files into a folder all or nothing. They are first written into a hidden folder inside the target, so
@@ -112,19 +110,6 @@ final class Staging {
     }
 
     private static void delete(Path folder) throws IOException {
-        Files.walkFileTree(folder, new SimpleFileVisitor<>() {
-            @Override
-            public FileVisitResult visitFile(Path file, BasicFileAttributes attributes) throws IOException {
-                Files.delete(file);
-                return FileVisitResult.CONTINUE;
-            }
-
-            @Override
-            public FileVisitResult postVisitDirectory(
-                    Path dir, java.io.@org.jspecify.annotations.Nullable IOException e) throws IOException {
-                Files.delete(dir);
-                return FileVisitResult.CONTINUE;
-            }
-        });
+        FileUtils.deleteDirectory(folder.toFile());
     }
 }

@@ -12,6 +12,7 @@ import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.time.Instant;
+import java.time.ZoneOffset;
 import java.util.Date;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
@@ -20,10 +21,12 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.TimeZone;
 import java.util.stream.IntStream;
 import org.apache.poi.ooxml.POIXMLProperties;
 import org.apache.poi.ss.usermodel.PaperSize;
 import org.apache.poi.ss.util.CellRangeAddress;
+import org.apache.poi.util.LocaleUtil;
 import org.apache.poi.xssf.usermodel.XSSFName;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
@@ -47,6 +50,8 @@ final class WorkbookReport {
 
     /** The same bytes for the same document and stamp. */
     static byte[] write(Document document, Instant stamp) {
+        LocaleUtil.setUserLocale(document.language());
+        LocaleUtil.setUserTimeZone(TimeZone.getTimeZone(ZoneOffset.UTC));
         try (XSSFWorkbook workbook = new XSSFWorkbook()) {
             new WorkbookReport(document, stamp, workbook).fill();
             ByteArrayOutputStream bytes = new ByteArrayOutputStream();
@@ -54,6 +59,9 @@ final class WorkbookReport {
             return ZipTimes.fixed(bytes.toByteArray());
         } catch (IOException e) {
             throw new UncheckedIOException("writing to memory", e);
+        } finally {
+            LocaleUtil.resetUserLocale();
+            LocaleUtil.resetUserTimeZone();
         }
     }
 
@@ -64,16 +72,13 @@ final class WorkbookReport {
         List<ChartPlace> charts = writers.values().stream()
                 .flatMap(writer -> writer.charts().stream())
                 .toList();
-        if (!charts.isEmpty()) {
-            new ChartWriter(
-                            parts,
-                            tables,
-                            workbook.createSheet(freeName(parts.words().get("plotData"))))
-                    .write(charts);
-        }
-        writers.values().forEach(writer -> writer.links().forEach(this::link));
+        Optional<XSSFSheet> plotData = charts.isEmpty()
+                ? Optional.empty()
+                : Optional.of(workbook.createSheet(freeName(parts.words().get("plotData"))));
         writers.values().stream().limit(1).forEach(first -> first.contents(sheetNames()));
+        writers.values().forEach(writer -> writer.links().forEach(this::link));
         writers.values().forEach(SheetWriter::finish);
+        plotData.ifPresent(sheet -> new ChartWriter(parts, tables, sheet).write(charts));
         nameColumns();
         for (int i = 0; i < workbook.getNumberOfSheets(); i++) {
             setUp(workbook.getSheetAt(i));

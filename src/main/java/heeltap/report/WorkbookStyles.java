@@ -67,6 +67,8 @@ final class WorkbookStyles {
         return style("caution", style -> {
             wrapTop(style);
             fill(style, Look.TINT);
+            style.setAlignment(HorizontalAlignment.LEFT);
+            style.setIndention((short) 1);
             style.setBorderLeft(BorderStyle.THICK);
             style.setLeftBorderColor(color(Look.ACCENT));
         });
@@ -78,6 +80,8 @@ final class WorkbookStyles {
             font.setUnderline(XSSFFont.U_SINGLE);
             style.setFont(font);
             style.setVerticalAlignment(VerticalAlignment.TOP);
+            style.setAlignment(HorizontalAlignment.LEFT);
+            style.setIndention((short) 1);
         });
     }
 
@@ -91,6 +95,24 @@ final class WorkbookStyles {
             style.setBorderBottom(BorderStyle.MEDIUM);
             style.setBottomBorderColor(color(Look.ACCENT));
             fill(style, Look.TINT);
+        });
+    }
+
+    /** A cell in which a reader may type: framed. */
+    XSSFCellStyle input(String pattern) {
+        return style("input|" + pattern, style -> {
+            style.setAlignment(HorizontalAlignment.RIGHT);
+            style.setVerticalAlignment(VerticalAlignment.TOP);
+            style.setBorderTop(BorderStyle.THIN);
+            style.setBorderBottom(BorderStyle.THIN);
+            style.setBorderLeft(BorderStyle.THIN);
+            style.setBorderRight(BorderStyle.THIN);
+            style.setTopBorderColor(color(Look.ACCENT));
+            style.setBottomBorderColor(color(Look.ACCENT));
+            style.setLeftBorderColor(color(Look.ACCENT));
+            style.setRightBorderColor(color(Look.ACCENT));
+            style.setLocked(false);
+            style.setDataFormat(workbook.createDataFormat().getFormat(pattern));
         });
     }
 

@@ -10,9 +10,14 @@ import heeltap.record.SetAside;
 import heeltap.review.TableShape.Cells;
 import heeltap.review.TableShape.Filling;
 import heeltap.source.Place;
+import heeltap.source.Problem;
+import heeltap.source.ProblemKind;
+import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.TreeMap;
 
 /** What was read, what was set aside, and whether the sums hold. */
 final class FileTables {
@@ -22,12 +27,12 @@ final class FileTables {
 
     private FileTables() {}
 
-    static Table files(List<FileAccount> files, Texts texts) {
+    static Table files(List<FileAccount> files, List<Problem> problems, Texts texts) {
         Filling table = Shapes.FILES.fill(texts);
         files.stream().sorted(Comparator.comparing(FileAccount::place)).forEach(file -> {
             boolean refused = file.kind().equals("refused");
             table.add(
-                    refused || !holds(file) ? Emphasis.MARKED : Emphasis.PLAIN,
+                    refused || !holds(file, problems) ? Emphasis.MARKED : Emphasis.PLAIN,
                     new Cells()
                             .set("file", CellValue.of(file.place().file()))
                             .set("sheet", CellValue.of(file.place().sheet()))
@@ -44,7 +49,7 @@ final class FileTables {
                             .set("quantity", CellValue.of(file.quantity()))
                             .set("money", CellValue.of(file.money()))
                             .set("printed_total", CellValue.of(file.printedTotal()))
-                            .set("holds", CellValue.of(holds(file)))
+                            .set("holds", CellValue.of(holds(file, problems)))
                             .set("used_quantity", CellValue.of(file.usedQuantity()))
                             .set("used_money", CellValue.of(file.usedMoney()))
                             .set("ignored_money", CellValue.of(file.ignoredMoney()))
@@ -69,6 +74,43 @@ final class FileTables {
         return table.done();
     }
 
+    /** A row for each unknown name of the month, with the nearest known one to be checked by a person. */
+    static Table namesToAdd(List<SetAside> rows, List<FileAccount> files, Texts texts) {
+        Map<String, List<SetAside>> byName = new TreeMap<>();
+        for (SetAside row : rows) {
+            if (!row.nearest().isEmpty()) {
+                byName.computeIfAbsent(in(row, files) + "\n" + row.text(), name -> new ArrayList<>())
+                        .add(row);
+            }
+        }
+        Filling table = Shapes.NAMES_TO_ADD.fill(texts);
+        byName.forEach((key, same) -> {
+            SetAside first = same.get(0);
+            Money money = same.stream()
+                    .map(row -> Optional.ofNullable(row.money()).orElse(Money.ZERO))
+                    .reduce(Money.ZERO, Money::plus);
+            table.add(new Cells()
+                    .set("as_written", CellValue.of(first.text()))
+                    .set("means", CellValue.of(first.nearest().get(0)))
+                    .set("in", CellValue.of(in(first, files)))
+                    .set("times", CellValue.of(1))
+                    .set("rows", CellValue.of(same.size()))
+                    .set("money", money.isZero() ? CellValue.BLANK : CellValue.of(money))
+                    .set("nearest", CellValue.of(String.join("; ", first.nearest()))));
+        });
+        return table.done();
+    }
+
+    /** The word of the column In: the kind of file the name stands in. */
+    private static String in(SetAside row, List<FileAccount> files) {
+        return files.stream()
+                .filter(file -> file.place().file().equals(row.place().file()))
+                .map(FileAccount::kind)
+                .findFirst()
+                .map(kind -> kind.startsWith("stock") ? "stock" : kind)
+                .orElse("any");
+    }
+
     static Table controls(List<Control> controls, Texts texts) {
         Filling table = Shapes.CONTROLS.fill(texts).formula("difference", "{found}-{expected}");
         for (Control control : controls) {
@@ -85,9 +127,11 @@ final class FileTables {
         return table.done();
     }
 
-    /** The identities of one file; a printed total must agree with the money of all rows too. */
-    static boolean holds(FileAccount file) {
-        return file.rows() == file.used() + file.ignored() + file.setAside() && moneyHolds(file) && printedHolds(file);
+    /** The identities of one file; a printed total must agree with what was read too. */
+    private static boolean holds(FileAccount file, List<Problem> problems) {
+        return file.rows() == file.used() + file.ignored() + file.setAside()
+                && moneyHolds(file)
+                && printedHolds(file, problems);
     }
 
     private static boolean moneyHolds(FileAccount file) {
@@ -98,17 +142,19 @@ final class FileTables {
         return file.money() == null || file.money().equals(parts);
     }
 
-    private static boolean printedHolds(FileAccount file) {
-        return file.printedTotal() == null
-                || file.money() == null
-                || file.printedTotal().equals(file.money());
+    /** The loader compares a printed total in every way it may be meant, such as without voids, and says if none fits. */
+    private static boolean printedHolds(FileAccount file, List<Problem> problems) {
+        return problems.stream()
+                .filter(problem -> problem.kind() == ProblemKind.TOTAL_DIFFERS)
+                .noneMatch(problem -> problem.place().file().equals(file.place().file())
+                        && problem.place().sheet().equals(file.place().sheet()));
     }
 
     /** The controls of one file: rows in their three parts, money in its three parts, the printed total. */
-    static List<Control> controlsOf(FileAccount file) {
+    static List<Control> controlsOf(FileAccount file, List<Problem> problems) {
         Place place = file.place();
         String scope = place.sheet().isEmpty() ? place.file() : place.file() + ", " + place.sheet();
-        List<Control> controls = new java.util.ArrayList<>();
+        List<Control> controls = new ArrayList<>();
         controls.add(Control.ofNumbers(
                 "rows in = used + ignored + set aside",
                 scope,
@@ -120,7 +166,8 @@ final class FileTables {
                     .plus(Optional.ofNullable(file.ignoredMoney()).orElse(Money.ZERO))
                     .plus(Optional.ofNullable(file.setAsideMoney()).orElse(Money.ZERO));
             controls.add(Control.of("money in = used + ignored + set aside", scope, file.money(), parts));
-            if (file.printedTotal() != null) {
+            if (file.printedTotal() != null
+                    && (!printedHolds(file, problems) || file.printedTotal().equals(file.money()))) {
                 controls.add(Control.of("printed total = money read", scope, file.printedTotal(), file.money()));
             }
         }

@@ -251,6 +251,6 @@ final class FindingList {
                         .isPresent())
                 .map(DrinkRow::name)
                 .toList();
-        return names.isEmpty() ? Optional.empty() : Optional.of(String.join(", ", names));
+        return names.isEmpty() ? Optional.empty() : Optional.of(String.join("; ", names));
     }
 }

@@ -320,6 +320,10 @@ final class Layout {
             blocks.add(
                     new Block.TableView(tables.setAside(), keys("file sheet row reason text quantity money nearest")));
         }
+        if (!tables.namesToAdd().rows().isEmpty()) {
+            blocks.add(heading("table.names_to_add.title"));
+            blocks.add(new Block.TableView(tables.namesToAdd(), keys("as_written means in times rows money nearest")));
+        }
         List<String> problems = review.problems().stream().map(Object::toString).toList();
         if (!problems.isEmpty()) {
             blocks.add(heading("set-aside.problems"));

@@ -89,7 +89,7 @@ record PriceMove(
         }
         List<String> named = drinks.stream().limit(3).toList();
         int more = drinks.size() - named.size();
-        String list = String.join(", ", named);
+        String list = String.join("; ", named);
         return more == 0 ? words.say("finding.hits", list) : words.say("finding.hits-more", list, String.valueOf(more));
     }
 }

@@ -83,7 +83,11 @@ public final class Reviews {
                         .filter(file ->
                                 !file.kind().equals("refused") && !file.kind().equals("not read"))
                         .count(),
-                figures.setAside().size(),
+                (int) figures.setAside().stream()
+                        .filter(row ->
+                                row.place().file().startsWith(figures.now().month() + "/")
+                                        || row.place().file().startsWith("book"))
+                        .count(),
                 till,
                 figures.joinedMoney(),
                 StockTables.percentOf(figures.joinedMoney(), till),
@@ -120,12 +124,17 @@ public final class Reviews {
         }
         List<FileAccount> files = new ArrayList<>(input.bookFiles());
         List<SetAside> setAside = new ArrayList<>(input.bookSetAside());
-        input.months().forEach(month -> files.addAll(month.files()));
-        setAside.addAll(now.written().setAside());
+        input.months().forEach(month -> {
+            files.addAll(month.files());
+            setAside.addAll(month.setAside());
+        });
         Set<Problem> problems = new LinkedHashSet<>(input.problems());
         problems.addAll(input.names().problems());
         problems.addAll(calendar.problems());
-        problems.addAll(now.problems());
+        // faults of earlier months reach this one through prices and opening stock; their notices do not
+        months.forEach(month -> month.problems().stream()
+                .filter(problem -> month == now || problem.severity() != Problem.Severity.NOTICE)
+                .forEach(problems::add));
         rows.forEach(row -> addNew(problems, row.cost().faults()));
         return new ReviewFigures(
                 book,

@@ -231,6 +231,10 @@ final class Shapes {
     static final TableShape JOURNAL = TableShape.of("journal", "account", "debit:MONEY", "credit:MONEY", "memo");
     static final TableShape SET_ASIDE = TableShape.of(
             "set_aside", "file", "sheet", "row:COUNT", "reason", "text", "quantity:COUNT", "money:MONEY", "nearest");
+    /** Ready to paste into the sheet Names, once a person has checked each. */
+    static final TableShape NAMES_TO_ADD = TableShape.of(
+            "names_to_add", "as_written", "means", "in", "times:COUNT", "rows:COUNT", "money:MONEY", "nearest");
+
     static final TableShape FILES = TableShape.of(
             "files",
             "file",

@@ -181,7 +181,7 @@ final class StockFindings {
     }
 
     private List<SetAside> setAside(String kind) {
-        return review.setAside().stream()
+        return review.now().written().setAside().stream()
                 .filter(row -> review.files().stream()
                         .anyMatch(file -> file.kind().startsWith(kind)
                                 && file.place().file().equals(row.place().file())

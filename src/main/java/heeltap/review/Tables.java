@@ -24,6 +24,7 @@ record Tables(
         Table changes,
         Table journal,
         Table setAside,
+        Table namesToAdd,
         Table files,
         Table controls,
         Table orders,
@@ -52,7 +53,8 @@ record Tables(
                 LedgerTables.changes(now, review.chains(), currency, words),
                 LedgerTables.journal(review.journal(), book, now, words),
                 FileTables.setAside(review.setAside(), words.texts()),
-                FileTables.files(review.files(), words.texts()),
+                FileTables.namesToAdd(review.setAside(), review.files(), words.texts()),
+                FileTables.files(review.files(), review.problems(), words.texts()),
                 FileTables.controls(controls(review, words), words.texts()),
                 PurchaseTables.orders(review.advice(), currency, words),
                 PurchaseTables.purchases(book, now, currency, words),
@@ -79,6 +81,7 @@ record Tables(
                 changes,
                 journal,
                 setAside,
+                namesToAdd,
                 files,
                 controls,
                 orders,
@@ -94,7 +97,7 @@ record Tables(
         review.files().stream()
                 .filter(file -> file.rows() > 0)
                 .sorted(Comparator.comparing(FileAccount::place))
-                .forEach(file -> controls.addAll(FileTables.controlsOf(file)));
+                .forEach(file -> controls.addAll(FileTables.controlsOf(file, review.problems())));
         controls.addAll(Controls.of(review, words));
         return controls;
     }

@@ -48,7 +48,7 @@ class StockFindingsTest {
                 "Invoice A-100 of Kontor stands twice, in 2026-09/invoices.csv, row 2 and in 2026-10/invoices.csv, row 2:"
                         + " €221.76 may be counted twice.",
                 "Dry gin costs 10.0% more than at its purchase before (2026-10/invoices.csv, row 2): €14.64 a month at the"
-                        + " present use. It hits Gin sour, Gin and lime.",
+                        + " present use. It hits Gin sour; Gin and lime.",
                 "Lime costs 10.0% less than at its purchase before (2026-10/invoices.csv, row 9): €3.06 a month at the"
                         + " present use. It hits Gin sour.",
                 "Invoice H-9 of Hof (2026-10/invoices.csv, row 9) has no date and counts in this month with €17.50.",

@@ -228,6 +228,16 @@ class PreparationCostTest {
     }
 
     @Test
+    void aTargetThatNoLineMeetsIsSaid() {
+        Costs costs = Bar.costs(bar().preparation("Mix", Measure.ML, cells -> cells.with("citric", "4"))
+                .line("Mix", "Sweet orange", "100", "ml"));
+        assertThat(costs.preparation("Mix").notices())
+                .extracting(Problem::reason)
+                .containsExactly("A target is set for citric acid, but no line brings it there.");
+        assertThat(costs.preparation("Mix").faults()).isEmpty();
+    }
+
+    @Test
     void aMeasuredYieldAndALossAreAFault() {
         Costs costs = Bar.costs(
                 bar().preparation("Mix", Measure.ML, cells -> cells.makes("90").with("loss", "10"))

@@ -193,4 +193,70 @@ class InvoicesTest {
         assertThat(month.files().get(0).printedTotal()).hasToString("150");
         assertThat(month.invoices().get(1).printedTotal()).isNull();
     }
+
+    @Test
+    void withoutNumbersTheDateTellsInvoicesApart() {
+        Month month = bar().file(
+                        "invoices.csv",
+                        "Supplier|Date|Product|Qty|Price",
+                        "North|2026-10-05|Gin|1|90.00",
+                        "North||Rum|1|60.00",
+                        "North|2026-10-09|Gin|1|91.00")
+                .load()
+                .value();
+
+        assertThat(month.invoices())
+                .extracting(i -> i.date() + " " + i.lines().size())
+                .containsExactly("2026-10-05 2", "2026-10-09 1");
+    }
+
+    @Test
+    void aCurrencyBesideTheMoneyCountsToo() {
+        Month month = bar().file("invoices.csv", "Invoice|Product|Qty|Price", "A1|Gin|1|£90.00", "A2|Gin|1|90.00 EUR")
+                .load()
+                .value();
+
+        assertThat(month.invoices()).extracting(Invoice::number).containsExactly("A2");
+        assertThat(setAside(month)).containsExactly("2: The invoice A1 is in £, not in the bar's currency. 1 90");
+    }
+
+    @Test
+    void whereNothingSaysWhetherADiscountIsTakenOffTheReaderIsTold() {
+        assertThat(MonthFixture.problems(
+                        bar().file("invoices.csv", "Invoice|Product|Qty|Discount|Total", "A1|Gin|2|18.00|162.00")
+                                .load()))
+                .anyMatch(p -> p.contains("were taken to be after them"));
+    }
+
+    @Test
+    void aDiscountRepeatedOnEachRowCountsOnce() {
+        Month month = bar().file(
+                        "invoices.csv",
+                        "Invoice|Product|Qty|Price|Discount",
+                        "A1|Gin|2|90.00|12.00",
+                        "A1|Rum|1|60.00|12.00")
+                .load()
+                .value();
+
+        assertThat(month.invoices().get(0).discount()).hasToString("12");
+        assertThat(lines(month.invoices().get(0)))
+                .containsExactly("Gin 2 x ? = 180 discount 0", "Rum 1 x ? = 60 discount 0");
+    }
+
+    @Test
+    void goodsSentBackAndFreeGoods() {
+        Month month = bar().file(
+                        "invoices.csv",
+                        "Invoice|Product|Qty|Price|Total",
+                        "A1|Gin|-1|90.00|-90.00",
+                        "A1|Rum|1|0.00|0.00",
+                        "A1|Gin|3|90.00|270.00")
+                .load()
+                .value();
+
+        assertThat(lines(month.invoices().get(0)))
+                .containsExactly(
+                        "Gin -1 x ? = -90 discount 0", "Rum 1 x ? = 0 discount 0", "Gin 3 x ? = 270 discount 0");
+        assertThat(month.invoices().get(0).creditNote()).isFalse();
+    }
 }

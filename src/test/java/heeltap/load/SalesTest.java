@@ -335,4 +335,38 @@ class SalesTest {
         assertThat(sales(month)).containsExactly("Negroni null SALE 1r 2u 20");
         assertThat(month.files().get(0).decimals()).isEqualTo("comma");
     }
+
+    @Test
+    void aTotalWithoutALabelIsToldByItsSumsAndARowWithoutANameIsNot() {
+        Month total = bar().file("sales.csv", "Item|Qty|Gross", "Negroni|1|12.00", "Cola|1|6.00", "|2|18.00")
+                .load()
+                .value();
+        Month nameless = bar().file("sales.csv", "Item|Qty|Gross", "Negroni|1|12.00", "|1|12.00")
+                .load()
+                .value();
+
+        assertThat(control(total.files().get(0))).isEqualTo("rows 3 = 2 + 1 + 0, quantity 2, money 18 = 18 + 0 + 0");
+        assertThat(control(nameless.files().get(0)))
+                .isEqualTo("rows 2 = 1 + 0 + 1, quantity 2, money 24 = 12 + 0 + 12");
+    }
+
+    @Test
+    void aHeadingInColumnsThatNoColumnHasIsSaid() {
+        WithProblems<Month> loaded = bar().column("sales", "quantity", "Pieces sold", "", "")
+                .file("sales.csv", "Item|Qty|Gross", "Negroni|1|12.00")
+                .load();
+
+        assertThat(problems(loaded).get(0)).startsWith("COLUMN_MISSING").contains("maps this heading to quantity");
+    }
+
+    @Test
+    void aDiscountLargerThanItsMoneyIsSetAside() {
+        Month month = bar().file("sales.csv", "Item|Qty|Gross|Discount", "Negroni|1|0.00|12.00")
+                .load()
+                .value();
+
+        assertThat(setAside(month))
+                .containsExactly(
+                        "2: The discount is larger than the money it is taken off (column D, Discount). 1 null");
+    }
 }

@@ -24,7 +24,7 @@ class LabelPlacementTest {
     private static final Faces FACES = new Faces();
     private static final Printing PRINTING = new Printing(Locale.ENGLISH, Currency.getInstance("EUR"));
 
-    @Property(tries = 40)
+    @Property(tries = 16)
     void everyDrinkIsNamedWithoutOverlap(@ForAll @IntRange(min = 5, max = 80) int drinks, @ForAll long seed) {
         ScatterChart chart = menu(drinks, new Random(seed));
         ScatterDrawing drawing = new ScatterDrawing(FACES, PRINTING, chart, 495, 425);
@@ -44,7 +44,7 @@ class LabelPlacementTest {
         }
     }
 
-    @Property(tries = 5)
+    @Property(tries = 2)
     void moreNamesThanFitAreListedInstead(@ForAll long seed) {
         ScatterChart chart = menu(120, new Random(seed));
         ScatterDrawing drawing = new ScatterDrawing(FACES, PRINTING, chart, 220, 190);

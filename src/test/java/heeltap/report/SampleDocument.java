@@ -141,6 +141,7 @@ final class SampleDocument {
                         new WorkbookSheet("Summary", first().blocks()),
                         new WorkbookSheet("Drinks", List.of(new TableView(drinks, List.of()), popularity, margin)),
                         new WorkbookSheet("Movement", List.of(bars, line)),
+                        new WorkbookSheet("What if", List.of(new TableView(whatIf(), List.of()))),
                         new WorkbookSheet("Invoice lines", List.of(new TableView(invoices, List.of()))),
                         new WorkbookSheet("Set aside", List.of(new TableView(aside, List.of())))),
                 List.of(drinks, invoices, aside));
@@ -241,6 +242,34 @@ final class SampleDocument {
                 drinkColumns(),
                 rows,
                 Optional.of(new TableRow(total, Emphasis.PLAIN)));
+    }
+
+    /** A table of the workbook alone, with a column to type in. */
+    private static Table whatIf() {
+        List<TableRow> rows = new ArrayList<>();
+        for (int i = 0; i < 4; i++) {
+            Exact price = Exact.of("9.5").plus(Exact.of(i));
+            rows.add(new TableRow(
+                    List.of(
+                            CellValue.of(DRINKS.get(i)),
+                            CellValue.of(Money.of("2.345")),
+                            CellValue.of(new Money(price)),
+                            CellValue.of(new Money(price.minus(Exact.of("2.345"))))),
+                    Emphasis.PLAIN));
+        }
+        return new Table(
+                "what_if",
+                "What if",
+                "Type other prices into the framed cells.",
+                List.of(
+                        Column.of("drink", "Drink", "", Format.TEXT),
+                        Column.of("cost", "Cost", "", Format.UNIT_MONEY),
+                        Column.of("price", "Price to try", "Without tax.", Format.UNIT_MONEY)
+                                .asInput(),
+                        Column.of("margin", "Margin", "Price less cost.", Format.UNIT_MONEY)
+                                .withFormula("{price}-{cost}")),
+                rows,
+                Optional.empty());
     }
 
     private static List<Column> drinkColumns() {

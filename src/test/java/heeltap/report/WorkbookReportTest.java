@@ -50,7 +50,8 @@ class WorkbookReportTest {
     void opensOnTheSummary() {
         List<String> names = new ArrayList<>();
         workbook.sheetIterator().forEachRemaining(sheet -> names.add(sheet.getSheetName()));
-        assertThat(names).containsExactly("Summary", "Drinks", "Movement", "Invoice lines", "Set aside", "Plot data");
+        assertThat(names)
+                .containsExactly("Summary", "Drinks", "Movement", "What if", "Invoice lines", "Set aside", "Plot data");
         assertThat(workbook.getActiveSheetIndex()).isZero();
     }
 
@@ -123,6 +124,20 @@ class WorkbookReportTest {
         assertThat(sheet.getRepeatingRows().getFirstRow()).isEqualTo(heading);
         assertThat(sheet.isDisplayGridlines()).isFalse();
         assertThat(sheet.getHeader().getLeft()).contains("The Salt && Anchor");
+    }
+
+    @Test
+    void whereOneTypesOnlyNumbersAreTaken() {
+        XSSFSheet sheet = workbook.getSheet("What if");
+        assertThat(sheet.getDataValidations()).hasSize(1);
+        int heading = headingRow(sheet, "Drink");
+        XSSFCell price = sheet.getRow(heading + 2).getCell(2);
+        assertThat(price.getCellStyle().getLocked()).isFalse();
+        price.setCellValue(20);
+        XSSFFormulaEvaluator evaluator = workbook.getCreationHelper().createFormulaEvaluator();
+        assertThat(evaluator.evaluate(sheet.getRow(heading + 2).getCell(3)).getNumberValue())
+                .isCloseTo(17.655, within(1e-9));
+        price.setCellValue(10.5);
     }
 
     @Test

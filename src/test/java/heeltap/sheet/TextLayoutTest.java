@@ -73,8 +73,20 @@ class TextLayoutTest {
 
     @Test
     void sectionsAndTotalsDoNotMatter() {
-        Opened opened = open("Report;;\nCocktails\nItem;Qty;Net\nGin;1;2,00\nRum;2;3,00\nTotal;;5,00\n\nBeer\n"
-                + "Item;Qty;Net\nLager;4;5,00\nAle;1;2,50\nTotal;;7,50\n");
+        Opened opened = open("""
+                Report;;
+                Cocktails
+                Item;Qty;Net
+                Gin;1;2,00
+                Rum;2;3,00
+                Total;;5,00
+
+                Beer
+                Item;Qty;Net
+                Lager;4;5,00
+                Ale;1;2,50
+                Total;;7,50
+                """);
         assertThat(opened.delimiter()).isEqualTo("semicolon");
         assertThat(opened.lines()).contains("2|Cocktails", "6|Total||5,00", "8|Beer");
     }

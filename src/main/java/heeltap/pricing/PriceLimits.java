@@ -1,0 +1,37 @@
+package heeltap.pricing;
+
+/**
+ * Limits on the prices of a group together.
+ *
+ * @param present prices now, by drink
+ * @param units by which rises are weighted
+ * @param largestAverageRise as a fraction; infinite where there is none
+ * @param lowestOther lowest price of the group's drinks that are not in the search; infinite: none
+ * @param highestOther highest; 0: none
+ * @param widest highest over lowest price that may be reached; the present one where that is wider already
+ */
+@SuppressWarnings("ArrayRecordComponent") // never compared, never leaves the package
+record PriceLimits(
+        double[] present,
+        double[] units,
+        double largestAverageRise,
+        double lowestOther,
+        double highestOther,
+        double widest) {
+    private static final double NOISE = 1e-9;
+
+    boolean allow(double[][] prices, int[] choice) {
+        double lowest = lowestOther;
+        double highest = highestOther;
+        double rise = 0;
+        double all = 0;
+        for (int j = 0; j < choice.length; j++) {
+            double price = prices[j][choice[j]];
+            lowest = Math.min(lowest, price);
+            highest = Math.max(highest, price);
+            rise += units[j] * (price / present[j] - 1);
+            all += units[j];
+        }
+        return highest <= widest * lowest * (1 + NOISE) && rise <= largestAverageRise * all + NOISE;
+    }
+}

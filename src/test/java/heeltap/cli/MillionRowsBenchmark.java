@@ -1,0 +1,85 @@
+package heeltap.cli;
+
+import java.io.BufferedWriter;
+import java.io.IOException;
+import java.io.PrintStream;
+import java.lang.management.ManagementFactory;
+import java.lang.management.MemoryPoolMXBean;
+import java.lang.management.MemoryType;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Locale;
+
+/**
+ * Measures the review of a month of 1,000,000 sales rows and prints rows a second and peak memory. A benchmark, not a
+ * test: run its {@code main} with the test class path, {@code -Xmx256m} to see that memory does not grow with rows.
+ */
+final class MillionRowsBenchmark {
+    private static final int DRINKS = 60;
+
+    private MillionRowsBenchmark() {}
+
+    public static void main(String[] args) throws IOException {
+        int rows = args.length > 0 ? Integer.parseInt(args[0]) : 1_000_000;
+        Path bar = Files.createTempDirectory("heeltap-benchmark");
+        write(bar, rows);
+        PrintStream out = new PrintStream(System.out, true, StandardCharsets.UTF_8);
+        long start = System.nanoTime();
+        int code = Main.run(
+                new Console(out, out, false, false),
+                "review",
+                bar.toString(),
+                "--out",
+                bar.resolve("out").toString());
+        double seconds = (System.nanoTime() - start) / 1e9;
+        long peak = ManagementFactory.getMemoryPoolMXBeans().stream()
+                .filter(pool -> pool.getType() == MemoryType.HEAP)
+                .map(MemoryPoolMXBean::getPeakUsage)
+                .mapToLong(usage -> usage.getUsed())
+                .sum();
+        out.printf(
+                Locale.ROOT,
+                "exit %d: %,d rows in %.1f s, %,.0f rows a second, peak heap at most %d MiB%n",
+                code,
+                rows,
+                seconds,
+                rows / seconds,
+                peak >> 20);
+    }
+
+    private static void write(Path bar, int rows) throws IOException {
+        Files.createDirectories(bar.resolve("book"));
+        Files.createDirectories(bar.resolve("2026-10"));
+        Files.writeString(
+                bar.resolve("book/settings.csv"), "Setting,Value\ncurrency,EUR\nmenu prices include tax,yes\n");
+        StringBuilder drinks = new StringBuilder("Drink,Price,Category,Fixed cost\n");
+        for (int i = 0; i < DRINKS; i++) {
+            drinks.append("House drink ")
+                    .append(i)
+                    .append(",")
+                    .append(8 + i % 7)
+                    .append(".50,Cocktails,");
+            drinks.append(1 + i % 3).append(".2").append(i % 10).append('\n');
+        }
+        Files.writeString(bar.resolve("book/drinks.csv"), drinks);
+        try (BufferedWriter sales = Files.newBufferedWriter(bar.resolve("2026-10/sales.csv"))) {
+            sales.write("Date,Time,Ticket,Item,Quantity,Unit price,Gross,Discount,Kind,Server\n");
+            for (int i = 0; i < rows; i++) {
+                int drink = i % DRINKS;
+                int day = 1 + (int) ((long) i * 30 / rows);
+                sales.write(String.format(
+                        Locale.ROOT,
+                        "2026-10-%02d,%02d:%02d,%d,House drink %d,1,%d.50,%d.50,0.00,sale,S%d%n",
+                        day,
+                        17 + i % 7,
+                        i % 60,
+                        i / 3,
+                        drink,
+                        8 + drink % 7,
+                        8 + drink % 7,
+                        i % 9));
+            }
+        }
+    }
+}
