@@ -17,6 +17,7 @@ import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 
@@ -108,12 +109,21 @@ public final class IngredientPrices {
             }
             Optional<Purchase> last = PriceRules.lastPriced(bought.lines().stream()
                     .filter(purchase -> Purchase.BY_TIME.compare(purchase, source) < 0)
+                    .filter(purchase -> !isPartOf(source, purchase))
                     .toList());
             if (last.isPresent()) {
                 return last.get().unitCost();
             }
         }
         return null;
+    }
+
+    /** One purchase may stand in several lines of its invoice: the same goods at the same price are no earlier purchase. */
+    private static boolean isPartOf(Purchase source, Purchase other) {
+        return other.supplier().equals(source.supplier())
+                && other.invoice().equals(source.invoice())
+                && Objects.equals(other.date(), source.date())
+                && Objects.equals(other.unitCost(), source.unitCost());
     }
 
     private static IngredientPrice listed(Ingredient ingredient, Settings settings, List<Problem> problems) {

@@ -55,7 +55,7 @@ public record Purchase(
     }
 
     /** Whether it says what the ingredient costs: goods received for money, neither returned nor free. */
-    boolean isPriced() {
+    public boolean isPriced() {
         return ingredient != null
                 && !creditNote
                 && baseQuantity != null

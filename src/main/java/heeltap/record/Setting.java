@@ -71,6 +71,10 @@ public record Setting<T>(
             number("grams of alcohol in a standard drink", "10", "national definitions differ");
     public static final Setting<Exact> VARIANCE_TOLERANCE_PERCENT =
             number("variance tolerance percent", "2", "of theoretical use");
+    public static final Setting<Exact> PRICE_MOVE_PERCENT = number(
+            "price move percent", "5", "a purchase whose price moved more than this since the one before is a finding");
+    public static final Setting<Exact> SLOW_STOCK_DAYS =
+            number("slow stock days", "60", "stock that lasts for more days than this at the month's use is slow");
     public static final Setting<LocalTime> DAY_STARTS_AT = standard(
             "day starts at",
             LocalTime.class,
@@ -124,6 +128,8 @@ public record Setting<T>(
             LOWEST_PRICE_PER_GRAM,
             STANDARD_DRINK_GRAMS,
             VARIANCE_TOLERANCE_PERCENT,
+            PRICE_MOVE_PERCENT,
+            SLOW_STOCK_DAYS,
             DAY_STARTS_AT,
             LARGEST_AVERAGE_RISE_PERCENT,
             LEAST_CHANCE_PERCENT,

@@ -5,7 +5,6 @@ import heeltap.quantity.Exact;
 import heeltap.quantity.Money;
 import heeltap.record.Book;
 import heeltap.record.Ingredient;
-import heeltap.stock.Reconciliation;
 import heeltap.stock.Variances.DrinkMonth;
 import heeltap.stock.Variances.MonthSide;
 import java.util.ArrayList;
@@ -13,7 +12,6 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.function.Function;
 
 /** A month as one side of a comparison. */
 record ChangeSides(Book book) {
@@ -27,25 +25,23 @@ record ChangeSides(Book book) {
                 continue;
             }
             DrinkCost cost = month.costs().drinkOn(sales.drink(), month.lastDay());
-            drinks.add(
-                    new DrinkMonth(sales.drink(), sales.sold(), sales.netSales(), sales.complimentary(), cost.use()));
+            // what was poured and not paid for: given away, or given back
+            Exact unpaid = sales.pouredByDay().values().stream()
+                    .reduce(Exact.ZERO, Exact::plus)
+                    .minus(sales.sold());
+            drinks.add(new DrinkMonth(sales.drink(), sales.sold(), sales.netSales(), unpaid, cost.use()));
             if (cost.drink().fixedCost() != null) {
                 cost.cost().ifPresent(money -> fixed.put(sales.drink(), money));
             }
         }
-        return new MonthSide(
-                drinks,
-                unitCosts(month),
-                fixed,
-                costOfGoods(month),
-                sum(month, Reconciliation::unexplainedCost),
-                sum(month, line -> line.valuation().isPresent() ? line.lossesCost() : Optional.empty()));
+        return new MonthSide(drinks, unitCosts(month), fixed, costOfGoods(month), usedCosts(month));
     }
 
-    private static Money sum(MonthFigures month, Function<Reconciliation, Optional<Money>> part) {
-        return month.stock().values().stream()
-                .flatMap(line -> part.apply(line).stream())
-                .reduce(Money.ZERO, Money::plus);
+    /** What the counts say each ingredient cost; what theory says is left out. */
+    private Map<String, Money> usedCosts(MonthFigures month) {
+        Map<String, Money> used = new HashMap<>();
+        month.stock().forEach((name, line) -> line.actualCost().ifPresent(cost -> used.put(name, cost)));
+        return used;
     }
 
     private Map<String, Money> unitCosts(MonthFigures month) {

@@ -8,11 +8,15 @@ import heeltap.review.StockTables.StockMoney;
 import heeltap.review.StockTables.Sums;
 import heeltap.stock.InvoiceTie;
 import heeltap.stock.Journal;
+import heeltap.stock.Movement;
+import heeltap.stock.Reconciliation;
 import java.util.ArrayList;
 import java.util.Currency;
 import java.util.List;
+import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.function.Function;
 
 /** Sums of the review that must agree, each computed two ways. */
 final class Controls {
@@ -23,6 +27,8 @@ final class Controls {
         sales(review, controls);
         stock(review, words, controls);
         invoices(review, controls);
+        purchases(review, controls);
+        traces(review, controls);
         journal(review, controls);
         changes(review, controls);
         return controls;
@@ -126,13 +132,80 @@ final class Controls {
                 difference.abs().compareTo(slack) <= 0 ? invoices : purchases));
     }
 
+    /** What the invoices brought in against where it is shown to have gone. */
+    private static void purchases(ReviewFigures review, List<Control> controls) {
+        MonthFigures now = review.now();
+        if (now.ties().isEmpty()) {
+            return;
+        }
+        Currency currency = review.currency();
+        // Where tax is inside the prices the two ways take it out of delivery by different shares.
+        if (now.ties().stream().noneMatch(tie -> tie.invoice().pricesIncludeTax())) {
+            controls.add(Control.of(
+                    "goods and delivery of the invoices = cost of their lines",
+                    month(review),
+                    round(sum(now, tie -> tie.goods().minus(tie.discount()).plus(tie.delivery())), currency),
+                    round(PurchaseTables.all(now), currency)));
+        }
+        Money stocked = now.stock().values().stream()
+                .map(Reconciliation::purchasesValue)
+                .reduce(Money.ZERO, Money::plus);
+        controls.add(Control.of(
+                "cost of claimed lines = purchases of the stock",
+                month(review),
+                round(PurchaseTables.claimed(now), currency),
+                round(stocked, currency)));
+        Money balance = PurchaseTables.depositBalances(review.months()).values().stream()
+                .map(deposit -> deposit.paid().minus(deposit.returned()))
+                .reduce(Money.ZERO, Money::plus);
+        controls.add(Control.of(
+                "deposits of the invoices = change of the deposit balance",
+                month(review),
+                round(sum(now, InvoiceTie::deposit), currency),
+                round(balance, currency)));
+    }
+
+    private static Money sum(MonthFigures month, Function<InvoiceTie, Money> part) {
+        return month.ties().stream().map(part).reduce(Money.ZERO, Money::plus);
+    }
+
+    private static Money round(Money money, Currency currency) {
+        return Money.of(money.rounded(currency));
+    }
+
+    /** Each ingredient's use by drink against its theoretical use, and its rows of counts against its stock. */
+    private static void traces(ReviewFigures review, List<Control> controls) {
+        Exact left = Exact.ZERO;
+        Exact uncounted = Exact.ZERO;
+        for (Ingredient ingredient : review.book().ingredients()) {
+            String name = ingredient.name();
+            Movement movement = Optional.ofNullable(review.now().stock().get(name))
+                    .orElseThrow()
+                    .movement();
+            Exact byDrink = TraceTables.usersOf(name, review.now()).stream()
+                    .map(Map.Entry::getValue)
+                    .reduce(Exact.ZERO, Exact::plus);
+            left = left.plus(movement.theoreticalUse().minus(byDrink).abs());
+            Exact rows = review.now().counts().stream()
+                    .filter(row -> row.used()
+                            && row.ingredient().equals(name)
+                            && row.kind().equals(CountedRow.CLOSING))
+                    .flatMap(row -> row.base().stream())
+                    .reduce(Exact.ZERO, Exact::plus);
+            uncounted = uncounted.plus(
+                    movement.closing().orElse(Exact.ZERO).minus(rows).abs());
+        }
+        controls.add(Control.ofNumbers("theoretical use = sum of the drinks' use", month(review), Exact.ZERO, left));
+        controls.add(Control.ofNumbers("closing stock = sum of its counts", month(review), Exact.ZERO, uncounted));
+    }
+
     private static void changes(ReviewFigures review, List<Control> controls) {
         Currency currency = review.currency();
         for (LedgerTables.Chain chain : review.chains()) {
             Money steps = LedgerTables.printed(chain, currency).stream().reduce(Money.ZERO, Money::plus);
             controls.add(Control.of(
                     "steps = difference of " + chain.measure(),
-                    month(review),
+                    chain.fromMonth() + " to " + month(review),
                     Money.of(chain.to().rounded(currency))
                             .minus(Money.of(chain.from().rounded(currency))),
                     steps));

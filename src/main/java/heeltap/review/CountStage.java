@@ -15,6 +15,7 @@ import heeltap.record.Ingredient;
 import heeltap.record.Loss;
 import heeltap.record.NameRule.Where;
 import heeltap.record.Preparation;
+import heeltap.record.SetAside;
 import heeltap.record.StockCount;
 import heeltap.source.Place;
 import heeltap.source.Problem;
@@ -25,10 +26,12 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
 import java.util.TreeSet;
+import java.util.stream.Stream;
 
 /** Counts and losses brought to ingredients in their base measure; what cannot be is a problem with its place. */
 final class CountStage {
@@ -65,14 +68,22 @@ final class CountStage {
      *
      * @param byIngredient those with a row of their own, what counted preparations hold added
      * @param onlyInPreparations what counted preparations hold of ingredients that have no row of their own
+     * @param rows where each sum comes from
      */
-    record Counted(Map<String, Exact> byIngredient, Map<String, Exact> onlyInPreparations) {}
+    record Counted(Map<String, Exact> byIngredient, Map<String, Exact> onlyInPreparations, List<CountedRow> rows) {}
 
-    Counted count(List<StockCount> rows) {
+    /**
+     * Adds the rows of a count up.
+     *
+     * @param kind opening or closing, for the rows
+     * @param setAside rows of the same files that could not be read
+     */
+    Counted count(List<StockCount> counts, String kind, List<SetAside> setAside) {
         Map<String, Exact> own = new TreeMap<>();
         Map<String, Exact> inPreparations = new TreeMap<>();
         TreeSet<String> faulty = new TreeSet<>();
-        for (StockCount row : rows) {
+        List<CountedRow> rows = new ArrayList<>();
+        for (StockCount row : counts) {
             Optional<Match> match = names.find(Where.STOCK, row.item(), "");
             if (match.isEmpty() || match.get().kind() == Match.Kind.IGNORED) {
                 continue;
@@ -81,21 +92,38 @@ final class CountStage {
             if (match.get().kind() == Match.Kind.INGREDIENT) {
                 Ingredient ingredient = ingredients.get(match.get().name());
                 if (ingredient != null) {
-                    ingredient(ingredient, number, row.unit(), row.place())
-                            .ifPresentOrElse(
-                                    amount -> own.merge(ingredient.name(), amount, Exact::plus),
-                                    () -> faulty.add(ingredient.name()));
+                    Optional<Exact> base = ingredient(ingredient, number, row.unit(), row.place());
+                    base.ifPresentOrElse(
+                            amount -> own.merge(ingredient.name(), amount, Exact::plus),
+                            () -> faulty.add(ingredient.name()));
+                    rows.add(counted(kind, ingredient.name(), match.get(), row, number, base));
                 }
             } else {
                 Map<String, Exact> held = preparation(match.get().name(), number, row.unit(), row.place());
-                held.forEach((name, amount) -> inPreparations.merge(name, amount, Exact::plus));
+                held.forEach((name, amount) -> {
+                    inPreparations.merge(name, amount, Exact::plus);
+                    rows.add(counted(kind, name, match.get(), row, number, Optional.of(amount)));
+                });
                 if (held.isEmpty() && !number.isZero()) {
                     faulty.addAll(costs.preparationOn(match.get().name(), lastDay)
                             .use()
                             .keySet());
                 }
+                if (held.isEmpty()) {
+                    rows.add(counted(kind, "", match.get(), row, number, Optional.empty()));
+                }
             }
         }
+        setAside.forEach(row -> ingredientOf(row).filter(own::containsKey).ifPresent(name -> {
+            faulty.add(name);
+            problems.add(Problem.fault(
+                    ProblemKind.COUNT_IMPOSSIBLE,
+                    row.place(),
+                    row.text(),
+                    "This row of " + name
+                            + " was set aside, so its other counts are left out too: part of a count is no" + " count.",
+                    "Correct the row."));
+        }));
         // One row that cannot be understood leaves the whole ingredient uncounted: part of a count is no count.
         faulty.forEach(own::remove);
         Map<String, Exact> rest = new TreeMap<>();
@@ -106,7 +134,37 @@ final class CountStage {
                 rest.put(name, amount);
             }
         });
-        return new Counted(own, rest);
+        return new Counted(
+                own,
+                rest,
+                rows.stream()
+                        .map(row -> own.containsKey(row.ingredient()) ? row : row.unused())
+                        .toList());
+    }
+
+    /** Which ingredient a row that was set aside speaks of: the first of its cells that names one. */
+    private Optional<String> ingredientOf(SetAside row) {
+        return Stream.of(row.text().split(" \\| ", -1))
+                .flatMap(cell -> names.find(Where.STOCK, cell, "").stream())
+                .filter(match -> match.kind() == Match.Kind.INGREDIENT)
+                .map(Match::name)
+                .findFirst();
+    }
+
+    private static CountedRow counted(
+            String kind, String ingredient, Match match, StockCount row, Exact number, Optional<Exact> base) {
+        return new CountedRow(
+                kind,
+                ingredient,
+                match.name(),
+                match.kind(),
+                null,
+                number,
+                row.unit(),
+                row.location(),
+                base,
+                base.isPresent(),
+                row.place());
     }
 
     /**
@@ -114,17 +172,19 @@ final class CountStage {
      *
      * @param recorded by reason of loss; gifts among them
      * @param transfers in (positive) and out (negative)
+     * @param rows where each sum comes from
      */
-    record Lost(Map<String, Map<Loss.Reason, Exact>> recorded, Map<String, Exact> transfers) {
+    record Lost(Map<String, Map<Loss.Reason, Exact>> recorded, Map<String, Exact> transfers, List<CountedRow> rows) {
         Exact recordedOf(String ingredient) {
             return recorded.getOrDefault(ingredient, Map.of()).values().stream().reduce(Exact.ZERO, Exact::plus);
         }
     }
 
-    Lost lose(List<Loss> rows) {
+    Lost lose(List<Loss> losses) {
         Map<String, Map<Loss.Reason, Exact>> recorded = new TreeMap<>();
         Map<String, Exact> transfers = new TreeMap<>();
-        for (Loss row : rows) {
+        List<CountedRow> rows = new ArrayList<>();
+        for (Loss row : losses) {
             Optional<Match> match = names.find(Where.LOSSES, row.item(), "");
             if (match.isEmpty() || match.get().kind() == Match.Kind.IGNORED) {
                 continue;
@@ -138,9 +198,28 @@ final class CountStage {
                 } else {
                     recorded.computeIfAbsent(name, absent -> new TreeMap<>()).merge(row.reason(), amount, Exact::plus);
                 }
+                rows.add(lost(row, match.get(), name, Optional.of(amount.times(sign))));
             });
+            if (amounts.isEmpty()) {
+                rows.add(lost(row, match.get(), "", Optional.empty()));
+            }
         }
-        return new Lost(recorded, transfers);
+        return new Lost(recorded, transfers, rows);
+    }
+
+    private static CountedRow lost(Loss row, Match match, String ingredient, Optional<Exact> base) {
+        return new CountedRow(
+                row.reason().name().toLowerCase(Locale.ROOT).replace('_', ' '),
+                ingredient,
+                match.name(),
+                match.kind(),
+                row.date(),
+                row.amount().times(match.times()),
+                row.unit(),
+                "",
+                base,
+                base.isPresent(),
+                row.place());
     }
 
     private Map<String, Exact> lost(Loss row, Match match, boolean transfer) {

@@ -20,9 +20,6 @@ import java.util.TreeMap;
 
 /** What the owner should hear, each in one sentence with its money, the largest first. */
 final class FindingList {
-    /** Price moves below this are in the table of ingredients, not among the findings; percent. */
-    private static final Exact LEAST_MOVE = Exact.ONE;
-
     private final ReviewFigures review;
     private final Words words;
     private final List<Finding> findings = new ArrayList<>();
@@ -37,7 +34,6 @@ final class FindingList {
         FindingList list = new FindingList(review, words);
         list.noSales();
         list.unexplained();
-        list.priceMoves();
         list.aboveTarget();
         list.unknownNames();
         list.withoutCost();
@@ -45,8 +41,8 @@ final class FindingList {
         list.offMenu();
         list.invoices();
         list.unclaimedLines();
-        list.givenTwice();
         list.notCounted();
+        list.findings.addAll(StockFindings.of(review, words));
         return list.findings.stream()
                 .sorted(Comparator.comparing(
                         (Finding finding) -> finding.amount() == null
@@ -86,25 +82,6 @@ final class FindingList {
                     words.amount(amount.abs()) + " " + ingredient.measure().symbol(),
                     words.money(cost.abs()),
                     percent);
-        }
-    }
-
-    private void priceMoves() {
-        for (Ingredient ingredient : review.book().ingredients()) {
-            var price = review.now().prices().get(ingredient.name());
-            Exact use = review.now().use().byIngredient().getOrDefault(ingredient.name(), Exact.ZERO);
-            Optional<Money> effect = CostTables.marginEffect(price, use).filter(money -> !money.isZero());
-            Optional<Exact> change =
-                    price.changePercent().filter(percent -> percent.abs().compareTo(LEAST_MOVE) >= 0);
-            if (effect.isPresent() && change.isPresent()) {
-                add(
-                        Layout.COSTS,
-                        effect.get().abs(),
-                        effect.get().isNegative() ? "finding.dearer" : "finding.cheaper",
-                        ingredient.name(),
-                        words.percent(change.get().abs()),
-                        words.money(effect.get().abs()));
-            }
         }
     }
 
@@ -230,29 +207,6 @@ final class FindingList {
         }
         if (lines > 0) {
             add(Layout.INVOICES, sum, "finding.unclaimed", String.valueOf(lines), words.money(sum));
-        }
-    }
-
-    /** The same serve given away at the till and written down as complimentary. */
-    private void givenTwice() {
-        for (var loss : review.now().written().losses()) {
-            boolean gift = loss.reason() == heeltap.record.Loss.Reason.COMPLIMENTARY;
-            for (DrinkRow row : gift ? review.rows() : List.<DrinkRow>of()) {
-                boolean sameDay = loss.date() == null
-                        ? row.sales().complimentary().isPositive()
-                        : row.sales()
-                                .givenByDay()
-                                .getOrDefault(loss.date(), Exact.ZERO)
-                                .isPositive();
-                if (sameDay && heeltap.match.Folding.fold(loss.item()).equals(heeltap.match.Folding.fold(row.name()))) {
-                    add(
-                            Layout.STOCK,
-                            Money.ZERO,
-                            "finding.given-twice",
-                            row.name(),
-                            loss.place().toString());
-                }
-            }
         }
     }
 

@@ -8,26 +8,15 @@ import heeltap.quantity.Money;
 import heeltap.record.Invoice;
 import heeltap.review.TableShape.Cells;
 import heeltap.review.TableShape.Filling;
-import heeltap.source.Place;
 import heeltap.stock.InvoiceTie;
-import java.time.LocalDate;
-import java.util.ArrayList;
 import java.util.Comparator;
-import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
 
 /** The month's invoices and their lines. */
 final class InvoiceTables {
-    private static final Comparator<InvoiceTie> ORDER = Comparator.comparing(
-                    (InvoiceTie tie) -> tie.invoice().supplier())
-            .thenComparing(tie -> tie.invoice().date(), Comparator.nullsFirst(Comparator.naturalOrder()))
-            .thenComparing(tie -> tie.invoice().number())
-            .thenComparing(tie -> tie.invoice().place());
-
     private InvoiceTables() {}
 
-    static Table invoices(MonthFigures month, Words words) {
+    static Table invoices(List<InvoiceFindings> invoices, Words words) {
         Filling table = Shapes.INVOICES
                 .fill(words.texts())
                 .formula("total", "{goods}-{discount}+{delivery}+{deposit}+{tax}")
@@ -35,10 +24,10 @@ final class InvoiceTables {
                         "difference",
                         "IF({printed_total}=\"\",\"\",ROUND({total},"
                                 + words.figures().currencyDecimals() + ")-{printed_total})");
-        Map<String, Place> seen = new HashMap<>();
-        for (InvoiceTie tie : month.ties().stream().sorted(ORDER).toList()) {
+        for (InvoiceFindings one : invoices) {
+            InvoiceTie tie = one.tie();
             Invoice invoice = tie.invoice();
-            List<String> findings = findings(tie, month, seen, words);
+            List<String> findings = one.sentences(words);
             table.add(
                     findings.isEmpty() ? Emphasis.PLAIN : Emphasis.MARKED,
                     new Cells()
@@ -57,41 +46,6 @@ final class InvoiceTables {
                             .set("finding", CellValue.of(String.join(" ", findings))));
         }
         return table.done();
-    }
-
-    private static List<String> findings(InvoiceTie tie, MonthFigures month, Map<String, Place> seen, Words words) {
-        List<String> findings = new ArrayList<>();
-        Invoice invoice = tie.invoice();
-        tie.difference()
-                .filter(difference -> !difference.isZero())
-                .ifPresent(difference -> findings.add(words.say(
-                        "invoice.differs",
-                        words.money(difference.abs()),
-                        words.say(difference.isPositive() ? "word.more" : "word.less"))));
-        if (!invoice.number().isEmpty()) {
-            Place first = seen.putIfAbsent(invoice.supplier() + "\n" + invoice.number(), invoice.place());
-            if (first != null) {
-                findings.add(words.say("invoice.twice", first.toString()));
-            }
-        }
-        LocalDate date = invoice.date();
-        if (date == null) {
-            findings.add(words.say("invoice.undated"));
-        } else if (!java.time.YearMonth.from(date).equals(month.month())) {
-            findings.add(words.say("invoice.outside", words.date(date)));
-        }
-        long unclaimed = month.purchases().purchases().stream()
-                .filter(line -> belongsTo(line, invoice))
-                .filter(line -> line.ingredient() == null && !line.ignored())
-                .count();
-        if (unclaimed > 0) {
-            findings.add(words.say("invoice.unclaimed", String.valueOf(unclaimed)));
-        }
-        return findings;
-    }
-
-    private static boolean belongsTo(Purchase line, Invoice invoice) {
-        return invoice.lines().stream().anyMatch(printed -> printed.place().equals(line.place()));
     }
 
     static Table lines(MonthFigures month, Words words) {
@@ -116,7 +70,7 @@ final class InvoiceTables {
         return table.done();
     }
 
-    private static String packText(Purchase line) {
+    static String packText(Purchase line) {
         return line.packText().isEmpty() && line.pack() != null ? line.pack().text() : line.packText();
     }
 

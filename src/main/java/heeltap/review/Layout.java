@@ -30,6 +30,7 @@ final class Layout {
     static final String STOCK = "stock";
     static final String INVOICES = "invoices";
     static final String CHANGES = "changes";
+    static final String LEDGER = "ledger";
     static final String SET_ASIDE = "set-aside";
     static final String CHECKS = "checks";
     static final String METHODS = "methods";
@@ -112,22 +113,11 @@ final class Layout {
                 caution("caution.acids"),
                 caution("caution.keep")));
         sections.add(section(STOCK, true, true, stockBlocks()));
-        sections.add(
-                section(
-                        INVOICES,
-                        true,
-                        true,
-                        view(
-                                tables.invoices(),
-                                "supplier invoice date lines goods discount delivery deposit tax total printed_total difference finding")));
+        sections.add(section(INVOICES, true, true, StockSections.invoices(tables, words)));
         if (!review.chains().isEmpty()) {
-            sections.add(section(
-                    CHANGES,
-                    false,
-                    true,
-                    text("changes.read"),
-                    view(tables.changes(), "measure effect amount largest")));
+            sections.add(section(CHANGES, false, true, StockSections.changes(tables, words)));
         }
+        sections.add(section(LEDGER, true, true, StockSections.ledger(review, tables, words)));
         sections.add(section(SET_ASIDE, true, true, setAsideBlocks()));
         sections.add(section(
                 CHECKS,
@@ -267,7 +257,7 @@ final class Layout {
                 new Block.TableView(
                         tables.stockGroups(),
                         keys(
-                                "group opening_value purchases_value transfers_value closing_value actual_cost theoretical_cost unexplained_cost net_sales actual_cost_percent theoretical_cost_percent")));
+                                "group opening_value purchases_value transfers_value closing_value actual_cost theoretical_cost unexplained_cost net_sales actual_cost_percent theoretical_cost_percent target_cost_percent days_on_hand turnover")));
         blocks.add(heading("stock.by-ingredient"));
         blocks.add(
                 new Block.TableView(
@@ -275,8 +265,7 @@ final class Layout {
                         keys(
                                 "ingredient measure opening purchases closing actual_use theoretical_use recorded_losses unexplained unexplained_percent unexplained_cost within_tolerance days_on_hand")));
         costByMonth().ifPresent(blocks::add);
-        blocks.add(heading("table.journal.title"));
-        blocks.add(new Block.TableView(tables.journal(), keys("account debit credit memo")));
+        blocks.addAll(StockSections.advice(review, tables, words));
         return blocks;
     }
 

@@ -19,6 +19,7 @@ import heeltap.stock.Reconciliation;
 import heeltap.stock.Variances;
 import heeltap.stock.Variances.Step;
 import java.math.BigDecimal;
+import java.time.YearMonth;
 import java.util.ArrayList;
 import java.util.Currency;
 import java.util.LinkedHashMap;
@@ -26,6 +27,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 /** The journal, and what changed since the month before. */
 final class LedgerTables {
@@ -139,8 +141,12 @@ final class LedgerTables {
                 .findFirst();
     }
 
-    /** One chain of steps from one month's figure to another's. */
-    record Chain(String measure, Money from, Money to, List<Step> steps) {}
+    /**
+     * One chain of steps from one month's figure to another's.
+     *
+     * @param fromMonth the earlier month
+     */
+    record Chain(String measure, YearMonth fromMonth, Money from, Money to, List<Step> steps) {}
 
     /** Net sales, cost of goods and margin explained, from the earlier month to the later. */
     static List<Chain> chains(MonthFigures before, MonthFigures now, ChangeSides sides) {
@@ -150,61 +156,50 @@ final class LedgerTables {
         List<Step> cost = Variances.costOfGoods(a, b);
         List<Step> margin = new ArrayList<>();
         for (Variances.Effect effect : Variances.Effect.values()) {
-            List<Step> parts = new ArrayList<>();
-            sales.stream().filter(step -> step.effect() == effect).forEach(parts::add);
-            cost.stream()
+            Stream.concat(sales.stream(), cost.stream().map(Step::negated))
                     .filter(step -> step.effect() == effect)
-                    .map(step -> new Step(
-                            effect,
-                            step.amount().negated(),
-                            step.largest(),
-                            step.largestAmount().negated()))
-                    .forEach(parts::add);
-            if (!parts.isEmpty()) {
-                margin.add(new Step(
-                        effect,
-                        parts.stream().map(Step::amount).reduce(Money.ZERO, Money::plus),
-                        parts.get(0).largest(),
-                        parts.get(0).largestAmount()));
-            }
+                    .reduce(Step::plus)
+                    .ifPresent(margin::add);
         }
+        YearMonth from = before.month();
         return List.of(
-                new Chain("net sales", before.netSales(), now.netSales(), sales),
-                new Chain("cost of goods", a.costOfGoods(), b.costOfGoods(), cost),
+                new Chain("net sales", from, before.netSales(), now.netSales(), sales),
+                new Chain("cost of goods", from, a.costOfGoods(), b.costOfGoods(), cost),
                 new Chain(
                         "margin",
+                        from,
                         before.netSales().minus(a.costOfGoods()),
                         now.netSales().minus(b.costOfGoods()),
                         margin));
     }
 
     /** The printed steps add up to the printed difference to the cent: the largest step takes what rounding leaves. */
-    static Table changes(
-            Optional<MonthFigures> before, MonthFigures now, List<Chain> chains, Currency currency, Words words) {
+    static Table changes(MonthFigures now, List<Chain> chains, Currency currency, Words words) {
         Filling table = Shapes.CHANGES.fill(words.texts());
         for (Chain chain : chains) {
             List<Money> printed = printed(chain, currency);
             for (int i = 0; i < chain.steps().size(); i++) {
                 Step step = chain.steps().get(i);
-                table.add(new Cells()
+                Cells cells = new Cells()
                         .set("measure", CellValue.of(chain.measure()))
-                        .set(
-                                "from",
-                                CellValue.of(before.map(month -> month.month().toString())
-                                        .orElse("")))
+                        .set("from", CellValue.of(chain.fromMonth().toString()))
                         .set("to", CellValue.of(now.month().toString()))
                         .set(
                                 "effect",
                                 CellValue.of(words.say(
                                         "effect." + step.effect().name().toLowerCase(Locale.ROOT))))
-                        .set("amount", CellValue.of(printed.get(i)))
-                        .set("largest", CellValue.of(step.largest().orElse("")))
-                        .set(
-                                "largest_amount",
-                                step.largest().isEmpty() ? CellValue.BLANK : CellValue.of(step.largestAmount())));
+                        .set("amount", CellValue.of(printed.get(i)));
+                part(cells, "largest_drink", step.largestDrink());
+                part(cells, "largest_ingredient", step.largestIngredient());
+                table.add(cells);
             }
         }
         return table.done();
+    }
+
+    private static void part(Cells cells, String key, Optional<Variances.Part> part) {
+        part.ifPresent(largest ->
+                cells.set(key, CellValue.of(largest.name())).set(key + "_amount", CellValue.of(largest.amount())));
     }
 
     static List<Money> printed(Chain chain, Currency currency) {

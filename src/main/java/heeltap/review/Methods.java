@@ -21,6 +21,8 @@ final class Methods {
             "omnes",
             "stock",
             "valuation",
+            "turnover",
+            "orders",
             "variances",
             "mixtures",
             "acids",

@@ -27,6 +27,8 @@ import java.util.Map;
  * @param ties the invoices, added up
  * @param stock one reconciliation for each ingredient of the book, in its order
  * @param counted whether the month has a closing count
+ * @param counts every row of counts and losses, brought to ingredients
+ * @param countProblems what is wrong with them
  * @param problems of this month, beyond those found while reading
  */
 record MonthFigures(
@@ -40,6 +42,8 @@ record MonthFigures(
         List<InvoiceTie> ties,
         Map<String, Reconciliation> stock,
         boolean counted,
+        List<CountedRow> counts,
+        List<Problem> countProblems,
         List<Problem> problems) {
     YearMonth month() {
         return written.month();

@@ -14,6 +14,7 @@ import heeltap.record.Book;
 import heeltap.record.Ingredient;
 import heeltap.record.Month;
 import heeltap.record.PriceRule;
+import heeltap.record.SetAside;
 import heeltap.record.Setting;
 import heeltap.source.Place;
 import heeltap.source.Problem;
@@ -25,6 +26,7 @@ import heeltap.stock.Reconciliation;
 import heeltap.stock.Valuation;
 import java.time.YearMonth;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -74,9 +76,11 @@ final class MonthStage {
         MonthPurchases uncounted = new MonthPurchases(when, purchases.value(), Map.of());
         Costs unpriced = costs(IngredientPrices.of(book, drinkRule, uncounted, earlier), when);
         CountStage counts = new CountStage(book, names, unpriced, when.atEndOfMonth(), purchasesSoFar);
-        StockStage.Ends ends = ends(month, before, counts);
+        List<CountedRow> rows = new ArrayList<>();
+        StockStage.Ends ends = ends(month, before, counts, rows);
         CountStage.Lost lost = counts.lose(month.losses());
-        problems.addAll(counts.problems());
+        rows.addAll(lost.rows());
+        List<Problem> countProblems = new ArrayList<>(counts.problems());
 
         IngredientPrices beforeMonth = IngredientPrices.of(
                 book,
@@ -93,11 +97,24 @@ final class MonthStage {
         Map<String, Reconciliation> stock =
                 StockStage.of(book, when, ends, purchases.value(), lost, use.byIngredient(), beforeMonth);
         boolean isCounted = !month.closing().isEmpty();
+        countProblems.addAll(impossibleCounts(month, rows, stock));
+        problems.addAll(countProblems);
         problems.addAll(uncountedItems(month, isCounted, stock));
-        problems.addAll(impossibleCounts(month, stock));
         earlier.add(counted);
         return new MonthFigures(
-                month, sales, counted, prices, costs, use, lost, ties(month), stock, isCounted, problems);
+                month,
+                sales,
+                counted,
+                prices,
+                costs,
+                use,
+                lost,
+                ties(month),
+                stock,
+                isCounted,
+                rows,
+                countProblems,
+                problems);
     }
 
     private Costs costs(IngredientPrices prices, YearMonth month) {
@@ -114,8 +131,9 @@ final class MonthStage {
     }
 
     /** The opening file if there is one, else what the month before counted at its end. */
-    private static StockStage.Ends ends(Month month, Optional<MonthFigures> before, CountStage counts) {
-        Map<String, Exact> closing = counts.count(month.closing()).byIngredient();
+    private static StockStage.Ends ends(
+            Month month, Optional<MonthFigures> before, CountStage counts, List<CountedRow> rows) {
+        CountStage.Counted closing = counts.count(month.closing(), CountedRow.CLOSING, setAside(month, "stock"));
         Map<String, Exact> opening = new TreeMap<>();
         Map<String, List<Layer>> layers = new HashMap<>();
         before.ifPresent(last -> last.stock().forEach((name, reconciliation) -> {
@@ -124,11 +142,29 @@ final class MonthStage {
                     name,
                     reconciliation.valuation().map(Valuation::closingLayers).orElse(List.of()));
         }));
-        if (!month.opening().isEmpty()) {
+        if (month.opening().isEmpty()) {
+            before.ifPresent(last -> last.counts().stream()
+                    .filter(row -> row.kind().equals(CountedRow.CLOSING))
+                    .map(row -> row.as(CountedRow.OPENING))
+                    .forEach(rows::add));
+        } else {
+            CountStage.Counted own =
+                    counts.count(month.opening(), CountedRow.OPENING, setAside(month, "stock opening"));
             opening.clear();
-            opening.putAll(counts.count(month.opening()).byIngredient());
+            opening.putAll(own.byIngredient());
+            rows.addAll(own.rows());
         }
-        return new StockStage.Ends(opening, layers, closing);
+        rows.addAll(closing.rows());
+        return new StockStage.Ends(opening, layers, closing.byIngredient());
+    }
+
+    /** Rows of the files of one kind that were not used. */
+    private static List<SetAside> setAside(Month month, String kind) {
+        return month.setAside().stream()
+                .filter(row -> month.findFile(row.place().file(), row.place().sheet())
+                        .filter(file -> file.kind().equals(kind))
+                        .isPresent())
+                .toList();
     }
 
     /** What the counts say of prices: the opening stock at its own value, else at the price from before the month. */
@@ -194,17 +230,23 @@ final class MonthStage {
     }
 
     /** More at the end than there could be. */
-    private static List<Problem> impossibleCounts(Month month, Map<String, Reconciliation> stock) {
+    private static List<Problem> impossibleCounts(
+            Month month, List<CountedRow> rows, Map<String, Reconciliation> stock) {
         List<Problem> problems = new ArrayList<>();
         for (Reconciliation line : stock.values()) {
             if (line.actualUse().filter(Exact::isNegative).isPresent()) {
-                Place place = month.closing().get(0).place();
+                String name = line.movement().ingredient();
+                Place place = rows.stream()
+                        .filter(row -> row.kind().equals(CountedRow.CLOSING)
+                                && row.ingredient().equals(name))
+                        .map(CountedRow::place)
+                        .min(Comparator.naturalOrder())
+                        .orElse(month.closing().get(0).place());
                 problems.add(Problem.notice(
                         ProblemKind.COUNT_IMPOSSIBLE,
-                        Place.of(place.file(), place.sheet()),
-                        line.movement().ingredient(),
-                        "More " + line.movement().ingredient()
-                                + " was counted at the end than opening stock and purchases could leave.",
+                        place,
+                        name,
+                        "More " + name + " was counted at the end than opening stock and purchases could leave.",
                         "Check both counts and whether an invoice is missing."));
             }
         }

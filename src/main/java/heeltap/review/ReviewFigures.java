@@ -11,6 +11,7 @@ import heeltap.source.Problem;
 import heeltap.stock.Journal;
 import java.util.Currency;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 
 /**
@@ -19,7 +20,8 @@ import java.util.Optional;
  * @param months all months present up to the one reviewed, in order; the last is the one reviewed
  * @param rows drinks in the book's order
  * @param suggestions one for each drink listed on the last day
- * @param chains steps from the month before; empty where there is none
+ * @param advice what stock says of the coming month, for each ingredient in the book's order
+ * @param chains steps from the month before, then from the same month last year, where they are present
  * @param files how every file was understood
  * @param setAside every row that was not used
  * @param problems all of them, by place
@@ -30,6 +32,7 @@ record ReviewFigures(
         List<DrinkRow> rows,
         List<PriceSuggestion> suggestions,
         List<GroupRange> ranges,
+        Map<String, StockAdvice> advice,
         List<LedgerTables.Chain> chains,
         List<Journal.Entry> journal,
         List<FileAccount> files,

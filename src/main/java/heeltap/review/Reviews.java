@@ -10,6 +10,7 @@ import heeltap.record.FileAccount;
 import heeltap.record.Month;
 import heeltap.record.SetAside;
 import heeltap.source.Problem;
+import java.time.YearMonth;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -114,9 +115,15 @@ public final class Reviews {
         List<MonthFigures> months = MonthStage.all(book, input.names(), calendar, input.months());
         MonthFigures now = months.get(months.size() - 1);
         List<DrinkRow> rows = MenuStage.of(book, now, calendar, words);
-        Optional<MonthFigures> before = months.stream()
-                .filter(month -> month.month().plusMonths(1).equals(now.month()))
-                .findFirst();
+        ChangeSides sides = new ChangeSides(book);
+        List<LedgerTables.Chain> chains = new ArrayList<>();
+        for (YearMonth earlier : List.of(now.month().minusMonths(1), now.month().minusYears(1))) {
+            months.stream()
+                    .filter(month -> month.month().equals(earlier))
+                    // a month without sales would make every drink a new one
+                    .filter(month -> !month.written().sales().isEmpty())
+                    .forEach(month -> chains.addAll(LedgerTables.chains(month, now, sides)));
+        }
         List<FileAccount> files = new ArrayList<>(input.bookFiles());
         List<SetAside> setAside = new ArrayList<>(input.bookSetAside());
         input.months().forEach(month -> {
@@ -138,9 +145,8 @@ public final class Reviews {
                 rows,
                 PriceStage.suggestions(book, rows),
                 PriceStage.ranges(book, rows),
-                before.filter(month -> !month.written().sales().isEmpty())
-                        .map(month -> LedgerTables.chains(month, now, new ChangeSides(book)))
-                        .orElse(List.of()),
+                StockAdvice.of(book, months),
+                chains,
                 LedgerTables.entries(book, now, book.settings().get(heeltap.record.Setting.CURRENCY)),
                 files,
                 setAside,

@@ -165,7 +165,13 @@ final class Shapes {
             "unexplained_cost:MONEY",
             "within_tolerance:YES_NO",
             "days_on_hand:AMOUNT",
-            "transfers_value:MONEY");
+            "transfers_value:MONEY",
+            "turnover:AMOUNT",
+            "days_in_stock:AMOUNT",
+            "slow:YES_NO",
+            "par:AMOUNT",
+            "expected_use:AMOUNT",
+            "order_quantity:AMOUNT");
     static final TableShape STOCK_GROUPS = TableShape.of(
             "stock_groups",
             "group",
@@ -178,7 +184,10 @@ final class Shapes {
             "net_sales:MONEY",
             "actual_cost_percent:PERCENT",
             "theoretical_cost_percent:PERCENT",
-            "transfers_value:MONEY");
+            "transfers_value:MONEY",
+            "target_cost_percent:PERCENT",
+            "days_on_hand:AMOUNT",
+            "turnover:AMOUNT");
     static final TableShape INVOICES = TableShape.of(
             "invoices",
             "supplier",
@@ -209,7 +218,16 @@ final class Shapes {
             "goods:MONEY",
             "unit_cost:FINE_MONEY");
     static final TableShape CHANGES = TableShape.of(
-            "changes", "measure", "from", "to", "effect", "amount:MONEY", "largest", "largest_amount:MONEY");
+            "changes",
+            "measure",
+            "from",
+            "to",
+            "effect",
+            "amount:MONEY",
+            "largest_drink",
+            "largest_drink_amount:MONEY",
+            "largest_ingredient",
+            "largest_ingredient_amount:MONEY");
     static final TableShape JOURNAL = TableShape.of("journal", "account", "debit:MONEY", "credit:MONEY", "memo");
     static final TableShape SET_ASIDE = TableShape.of(
             "set_aside", "file", "sheet", "row:COUNT", "reason", "text", "quantity:COUNT", "money:MONEY", "nearest");
@@ -239,6 +257,71 @@ final class Shapes {
             "used_money:MONEY",
             "ignored_money:MONEY",
             "set_aside_money:MONEY");
+    static final TableShape ORDERS = TableShape.of(
+            "orders",
+            "ingredient",
+            "group",
+            "measure",
+            "par:AMOUNT",
+            "on_hand:AMOUNT",
+            "expected_use:AMOUNT",
+            "wanted:AMOUNT",
+            "pack",
+            "pack_holds:AMOUNT",
+            "packs:COUNT",
+            "order_quantity:AMOUNT",
+            "supplier",
+            "unit_cost:FINE_MONEY",
+            "order_cost:MONEY");
+    static final TableShape PURCHASES = TableShape.of(
+            "purchases",
+            "supplier",
+            "group",
+            "lines:COUNT",
+            "goods:MONEY",
+            "delivery:MONEY",
+            "cost:MONEY",
+            "share_percent:PERCENT");
+    static final TableShape DEPOSITS = TableShape.of(
+            "deposits", "supplier", "opening_balance:MONEY", "paid:MONEY", "returned:MONEY", "balance:MONEY");
+    static final TableShape DRINK_LINES = TableShape.of(
+            "drink_lines",
+            "drink",
+            "ingredient",
+            "kind",
+            "written",
+            "amount:AMOUNT",
+            "unit",
+            "waste_percent:PERCENT",
+            "unit_cost:FINE_MONEY",
+            "cost:FINE_MONEY",
+            "computed:YES_NO",
+            "price_basis",
+            "supplier",
+            "invoice",
+            "date:DATE",
+            "file",
+            "row:COUNT",
+            "spec_file",
+            "spec_sheet",
+            "spec_row:COUNT");
+    static final TableShape USE_BY_DRINK = TableShape.of(
+            "use_by_drink", "ingredient", "measure", "drink", "served:COUNT", "use:AMOUNT", "share_percent:PERCENT");
+    static final TableShape COUNTS = TableShape.of(
+            "counts",
+            "ingredient",
+            "measure",
+            "kind",
+            "item",
+            "date:DATE",
+            "count:COUNT",
+            "unit",
+            "location",
+            "base_quantity:AMOUNT",
+            "used:YES_NO",
+            "file",
+            "sheet",
+            "row:COUNT");
     static final TableShape CONTROLS = TableShape.of(
             "controls", "control", "scope", "expected:MONEY", "found:MONEY", "difference:MONEY", "holds:YES_NO");
 

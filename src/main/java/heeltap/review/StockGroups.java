@@ -6,15 +6,18 @@ import heeltap.cost.DrinkCost;
 import heeltap.cost.IngredientPrice;
 import heeltap.document.CellValue;
 import heeltap.document.Table;
+import heeltap.match.Folding;
 import heeltap.quantity.Exact;
 import heeltap.quantity.Money;
 import heeltap.record.Book;
+import heeltap.record.Category;
 import heeltap.record.Ingredient;
 import heeltap.review.StockTables.StockMoney;
 import heeltap.review.StockTables.Sums;
 import heeltap.review.TableShape.Cells;
 import heeltap.review.TableShape.Filling;
 import heeltap.stock.Reconciliation;
+import heeltap.stock.StockTurn;
 import java.util.Comparator;
 import java.util.Currency;
 import java.util.HashMap;
@@ -22,6 +25,7 @@ import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
+import org.jspecify.annotations.Nullable;
 
 /** Stock and cost of goods by group of ingredients, against the net sales that the group carries. */
 final class StockGroups {
@@ -41,6 +45,8 @@ final class StockGroups {
                         "IF(OR({theoretical_cost}=\"\",{net_sales}=0),\"\",{theoretical_cost}/{net_sales}*100)");
         Map<String, Sums> sums = sums(book, month, currency);
         Map<String, Money> netSales = netSales(book, month, currency);
+        Map<String, Shared> targets = targets(book, month);
+        int days = month.month().lengthOfMonth();
         Sums all = new Sums();
         Money allSales = Money.ZERO;
         for (Map.Entry<String, Sums> group : sums.entrySet()) {
@@ -48,12 +54,16 @@ final class StockGroups {
             Money sales = netSales.getOrDefault(group.getKey(), Money.ZERO);
             all.add(money);
             allSales = allSales.plus(sales);
-            table.add(row(group.getKey(), money, sales));
+            table.add(row(group.getKey(), money, sales, days)
+                    .set("target_cost_percent", number(Shared.percent(targets.get(group.getKey())))));
         }
         Money rest = netSales.getOrDefault(NONE, Money.ZERO);
         if (!rest.isZero()) {
             allSales = allSales.plus(rest);
-            table.add(new Cells().set("group", CellValue.of(NONE)).set("net_sales", CellValue.of(rest)));
+            table.add(new Cells()
+                    .set("group", CellValue.of(NONE))
+                    .set("net_sales", CellValue.of(rest))
+                    .set("target_cost_percent", number(Shared.percent(targets.get(NONE)))));
         }
         for (String sum : new String[] {
             "opening_value",
@@ -67,17 +77,31 @@ final class StockGroups {
         }) {
             table.totalFormula(sum, "SUM({" + sum + ":all})");
         }
-        return table.total(row(words.say("word.total"), all.money(), allSales)).done();
+        Shared whole = targets.values().stream().reduce(Shared.NONE, Shared::plus);
+        return table.total(row(words.say("word.total"), all.money(), allSales, days)
+                        .set("target_cost_percent", number(Shared.percent(whole))))
+                .done();
     }
 
-    private static Cells row(String group, StockMoney money, Money sales) {
+    private static Cells row(String group, StockMoney money, Money sales, int days) {
+        Optional<Exact> daysOnHand = money.actual()
+                .filter(Money::isPositive)
+                .flatMap(cost -> money.closing()
+                        .map(closing -> closing.times(Exact.of(days)).dividedBy(cost)));
+        Optional<Exact> turnover = money.actual()
+                .flatMap(cost -> StockTurn.turnover(
+                        cost,
+                        money.opening().orElse(Money.ZERO),
+                        money.closing().orElse(Money.ZERO)));
         return money.set(new Cells()
                 .set("group", CellValue.of(group))
                 .set("net_sales", CellValue.of(sales))
                 .set("actual_cost_percent", number(money.actual().flatMap(cost -> StockTables.percentOf(cost, sales))))
                 .set(
                         "theoretical_cost_percent",
-                        number(money.theoretical().flatMap(cost -> StockTables.percentOf(cost, sales)))));
+                        number(money.theoretical().flatMap(cost -> StockTables.percentOf(cost, sales))))
+                .set("days_on_hand", number(daysOnHand))
+                .set("turnover", number(turnover)));
     }
 
     /** Sums of the printed lines of each group, in the order of first mention. */
@@ -96,9 +120,60 @@ final class StockGroups {
      * rounding leaves go to the largest group, so that the groups add up to the month's net sales.
      */
     static Map<String, Money> netSales(Book book, MonthFigures month, Currency currency) {
+        Map<String, Money> exact = new TreeMap<>();
+        share(book, month, (drink, group, money) -> exact.merge(group, money, Money::plus));
+        return rounded(exact, month.netSales(), currency);
+    }
+
+    /**
+     * Net sales and what they may cost by the targets of their drinks, unrounded.
+     *
+     * @param target net sales x target cost percent
+     */
+    private record Shared(Money sales, Money target) {
+        static final Shared NONE = new Shared(Money.ZERO, Money.ZERO);
+
+        Shared plus(Shared other) {
+            return new Shared(sales.plus(other.sales), target.plus(other.target));
+        }
+
+        static Optional<Exact> percent(@Nullable Shared shared) {
+            return Optional.ofNullable(shared).flatMap(s -> StockTables.percentOf(s.target, s.sales));
+        }
+    }
+
+    /** The target of each group: that of its drinks, weighted by the net sales they bring it. */
+    private static Map<String, Shared> targets(Book book, MonthFigures month) {
+        Map<String, Category> categories = new HashMap<>();
+        book.categories().forEach(category -> categories.put(Folding.fold(category.name()), category));
+        Map<String, Exact> targetOf = new HashMap<>();
+        book.drinks()
+                .forEach(drink -> targetOf.put(
+                        drink.name(),
+                        PriceStage.targetPercent(
+                                Optional.ofNullable(categories.get(Folding.fold(drink.category()))), book.settings())));
+        Map<String, Shared> shared = new TreeMap<>();
+        share(
+                book,
+                month,
+                (drink, group, money) -> shared.merge(
+                        group,
+                        new Shared(
+                                money,
+                                money.times(
+                                        targetOf.getOrDefault(drink, Exact.ZERO).percent())),
+                        Shared::plus));
+        return shared;
+    }
+
+    /** Takes the part of a drink's net sales that falls to a group. */
+    private interface Taker {
+        void take(String drink, String group, Money money);
+    }
+
+    private static void share(Book book, MonthFigures month, Taker taker) {
         Map<String, String> groupOf = new HashMap<>();
         book.ingredients().forEach(ingredient -> groupOf.put(ingredient.name(), ingredient.group()));
-        Map<String, Money> exact = new TreeMap<>();
         for (DrinkSales drink : month.sales().values()) {
             if (drink.netSales().isZero()) {
                 continue;
@@ -107,13 +182,12 @@ final class StockGroups {
             Map<String, Money> byGroup = costByGroup(cost, month, groupOf);
             Money whole = byGroup.values().stream().reduce(Money.ZERO, Money::plus);
             if (cost.cost().isEmpty() || !whole.isPositive()) {
-                exact.merge(NONE, drink.netSales(), Money::plus);
+                taker.take(drink.drink(), NONE, drink.netSales());
             } else {
                 byGroup.forEach((group, part) ->
-                        exact.merge(group, drink.netSales().times(part.dividedBy(whole)), Money::plus));
+                        taker.take(drink.drink(), group, drink.netSales().times(part.dividedBy(whole))));
             }
         }
-        return rounded(exact, month.netSales(), currency);
     }
 
     static Map<String, Money> costByGroup(DrinkCost cost, MonthFigures month, Map<String, String> groupOf) {

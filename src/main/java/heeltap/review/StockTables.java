@@ -14,16 +14,18 @@ import heeltap.review.TableShape.Cells;
 import heeltap.review.TableShape.Filling;
 import heeltap.stock.Movement;
 import heeltap.stock.Reconciliation;
+import heeltap.stock.Reorder;
 import heeltap.stock.Valuation;
 import java.math.BigDecimal;
 import java.util.Currency;
+import java.util.Map;
 import java.util.Optional;
 
 /** The table of stock by ingredient. */
 final class StockTables {
     private StockTables() {}
 
-    static Table stock(Book book, MonthFigures month, Currency currency, Words words) {
+    static Table stock(Book book, MonthFigures month, Map<String, StockAdvice> advice, Currency currency, Words words) {
         Filling table = Shapes.STOCK
                 .fill(words.texts())
                 .formula(
@@ -51,6 +53,8 @@ final class StockTables {
             StockMoney money = StockMoney.of(line, currency);
             total.add(money);
             Movement movement = line.movement();
+            StockAdvice next =
+                    Optional.ofNullable(advice.get(ingredient.name())).orElseThrow();
             table.add(
                     line.withinTolerance().orElse(true) ? Emphasis.PLAIN : Emphasis.MARKED,
                     money.set(new Cells()
@@ -70,7 +74,13 @@ final class StockTables {
                             .set(
                                     "within_tolerance",
                                     line.withinTolerance().map(CellValue::of).orElse(CellValue.BLANK))
-                            .set("days_on_hand", number(line.daysOnHand()))));
+                            .set("days_on_hand", number(line.daysOnHand()))
+                            .set("turnover", number(next.turnover()))
+                            .set("days_in_stock", number(next.daysInStock()))
+                            .set("slow", next.slow().map(CellValue::of).orElse(CellValue.BLANK))
+                            .set("par", CellValue.of(ingredient.par()))
+                            .set("expected_use", CellValue.of(next.expectedUse()))
+                            .set("order_quantity", number(next.order().map(Reorder::quantity)))));
         }
         return table.total(total.money().set(new Cells().set("ingredient", CellValue.of(words.say("word.total")))))
                 .done();

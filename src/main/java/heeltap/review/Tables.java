@@ -8,7 +8,7 @@ import java.util.Comparator;
 import java.util.Currency;
 import java.util.List;
 
-/** Every table of the contract, filled. */
+/** Every table of the contract and beyond it, filled. */
 record Tables(
         Table drinks,
         Table prices,
@@ -26,7 +26,13 @@ record Tables(
         Table setAside,
         Table namesToAdd,
         Table files,
-        Table controls) {
+        Table controls,
+        Table orders,
+        Table purchases,
+        Table deposits,
+        Table drinkLines,
+        Table useByDrink,
+        Table counts) {
 
     static Tables of(ReviewFigures review, Words words) {
         Book book = review.book();
@@ -40,19 +46,25 @@ record Tables(
                 CostTables.ingredients(book, now, words),
                 CostTables.preparations(book, now, words),
                 CostTables.preparationLines(book, now, words),
-                StockTables.stock(book, now, currency, words),
+                StockTables.stock(book, now, review.advice(), currency, words),
                 StockGroups.table(book, now, currency, words),
-                InvoiceTables.invoices(now, words),
+                InvoiceTables.invoices(InvoiceFindings.of(review), words),
                 InvoiceTables.lines(now, words),
-                LedgerTables.changes(review.before(), now, review.chains(), currency, words),
+                LedgerTables.changes(now, review.chains(), currency, words),
                 LedgerTables.journal(review.journal(), book, now, words),
                 FileTables.setAside(review.setAside(), words.texts()),
                 FileTables.namesToAdd(review.setAside(), review.files(), words.texts()),
                 FileTables.files(review.files(), review.problems(), words.texts()),
-                FileTables.controls(controls(review, words), words.texts()));
+                FileTables.controls(controls(review, words), words.texts()),
+                PurchaseTables.orders(review.advice(), currency, words),
+                PurchaseTables.purchases(book, now, currency, words),
+                PurchaseTables.deposits(review.months(), words),
+                TraceTables.drinkLines(book, now, words),
+                TraceTables.useByDrink(book, now, words),
+                TraceTables.counts(book, now, words));
     }
 
-    /** In the order of the contract. */
+    /** In the order of the contract, then those beyond it. */
     List<Table> all() {
         return List.of(
                 drinks,
@@ -71,7 +83,13 @@ record Tables(
                 setAside,
                 namesToAdd,
                 files,
-                controls);
+                controls,
+                orders,
+                purchases,
+                deposits,
+                drinkLines,
+                useByDrink,
+                counts);
     }
 
     static List<Control> controls(ReviewFigures review, Words words) {

@@ -39,31 +39,14 @@ public final class Variances {
      * @param unitCosts money of one base unit by ingredient; an ingredient without a price is absent and costs nothing
      * @param fixedCosts money of one serve of bought-in drinks, by drink
      * @param costOfGoods what was used, by the counts where there are any, else in theory
-     * @param unexplained the part of it that nothing explains
-     * @param losses the part of it that was written down as lost
+     * @param usedCosts the part of it that each ingredient has; an ingredient that is absent was used as theory says
      */
     public record MonthSide(
             List<DrinkMonth> drinks,
             Map<String, Money> unitCosts,
             Map<String, Money> fixedCosts,
             Money costOfGoods,
-            Money unexplained,
-            Money losses) {
-        /** A month in which all that cost of goods has beyond the drinks' own cost is unexplained. */
-        public MonthSide(
-                List<DrinkMonth> drinks,
-                Map<String, Money> unitCosts,
-                Map<String, Money> fixedCosts,
-                Money costOfGoods) {
-            this(
-                    drinks,
-                    unitCosts,
-                    fixedCosts,
-                    costOfGoods,
-                    costOfGoods.minus(theoretical(drinks, unitCosts, fixedCosts)),
-                    Money.ZERO);
-        }
-    }
+            Map<String, Money> usedCosts) {}
 
     /** What a step is about. */
     public enum Effect {
@@ -75,20 +58,63 @@ public final class Variances {
         INVOICE_PRICES,
         SPECS,
         GIVEN_AWAY,
-        UNEXPLAINED_USE,
-        RECORDED_LOSSES,
-        /** Stock is valued by another price than the drinks are costed by, and other small differences. */
-        VALUATION
+        UNEXPLAINED_USE
     }
 
     /**
      * One step of a chain.
      *
      * @param amount what it adds to the later month
-     * @param largest the drink or ingredient with the largest part in it, by absolute money; empty where it has none
-     * @param largestAmount that part
+     * @param drinks the part of each drink, where drinks have one
+     * @param ingredients the part of each ingredient, where ingredients have one
      */
-    public record Step(Effect effect, Money amount, Optional<String> largest, Money largestAmount) {}
+    public record Step(Effect effect, Money amount, Map<String, Money> drinks, Map<String, Money> ingredients) {
+        /** The drink with the largest part, by absolute money; the first by name of equal ones; empty where none has one. */
+        public Optional<Part> largestDrink() {
+            return largest(drinks);
+        }
+
+        /** The same of ingredients. */
+        public Optional<Part> largestIngredient() {
+            return largest(ingredients);
+        }
+
+        /** The step the other way round. */
+        public Step negated() {
+            return new Step(effect, Money.ZERO, Map.of(), Map.of()).plus(this, -1);
+        }
+
+        /** Both steps together, under this one's effect. */
+        public Step plus(Step other) {
+            return plus(other, 1);
+        }
+
+        private Step plus(Step other, int sign) {
+            return new Step(
+                    effect,
+                    amount.plus(other.amount.times(Exact.of(sign))),
+                    merged(drinks, other.drinks, sign),
+                    merged(ingredients, other.ingredients, sign));
+        }
+
+        private static Map<String, Money> merged(Map<String, Money> a, Map<String, Money> b, int sign) {
+            Map<String, Money> sums = new TreeMap<>(a);
+            b.forEach((name, part) -> sums.merge(name, part.times(Exact.of(sign)), Money::plus));
+            return sums;
+        }
+
+        private static Optional<Part> largest(Map<String, Money> parts) {
+            return parts.entrySet().stream()
+                    .filter(part -> !part.getValue().isZero())
+                    .max(Comparator.comparing((Map.Entry<String, Money> part) ->
+                                    part.getValue().abs())
+                            .thenComparing(Map.Entry.comparingByKey(Comparator.reverseOrder())))
+                    .map(part -> new Part(part.getKey(), part.getValue()));
+        }
+    }
+
+    /** What one drink or ingredient has in a step. */
+    public record Part(String name, Money amount) {}
 
     /** From the earlier month's net sales to the later month's. */
     public static List<Step> netSales(MonthSide a, MonthSide b) {
@@ -105,16 +131,16 @@ public final class Variances {
             DrinkMonth to = after.get(drink);
             if (from != null && to != null && isContinuing(from, to)) {
                 Money unitBefore = from.netSales().dividedBy(from.sold());
-                prices.add(drink, to.netSales().minus(unitBefore.times(to.sold())));
-                mix.add(drink, unitBefore.times(continuing.mixUnits(from, to)));
-                volume.add(drink, unitBefore.times(continuing.volumeUnits(from)));
+                prices.drink(drink, to.netSales().minus(unitBefore.times(to.sold())));
+                mix.drink(drink, unitBefore.times(continuing.mixUnits(from, to)));
+                volume.drink(drink, unitBefore.times(continuing.volumeUnits(from)));
                 continue;
             }
             if (to != null) {
-                added.add(drink, to.netSales());
+                added.drink(drink, to.netSales());
             }
             if (from != null) {
-                dropped.add(drink, from.netSales().negated());
+                dropped.drink(drink, from.netSales().negated());
             }
         }
         return List.of(
@@ -126,8 +152,8 @@ public final class Variances {
     }
 
     /**
-     * From the earlier month's cost of goods to the later month's. What it has beyond the theoretical cost at the drinks'
-     * own prices is unexplained use, recorded losses, and for the rest the difference of the prices that value stock.
+     * From the earlier month's cost of goods to the later month's. Unexplained use is what cost of goods has beyond the
+     * theoretical cost at the drinks' own prices: losses and valuation are in it.
      */
     public static List<Step> costOfGoods(MonthSide a, MonthSide b) {
         Map<String, DrinkMonth> before = byName(a);
@@ -143,32 +169,26 @@ public final class Variances {
         for (String drink : union(before, after)) {
             DrinkMonth from = before.get(drink);
             DrinkMonth to = after.get(drink);
-            Money costBefore = from == null ? Money.ZERO : serveCost(from, a);
-            Money costAfter = to == null ? Money.ZERO : serveCost(to, b);
-            given.add(
-                    drink,
-                    costAfter
-                            .times(to == null ? Exact.ZERO : to.given())
-                            .minus(costBefore.times(from == null ? Exact.ZERO : from.given())));
+            if (to != null) {
+                given.serves(to, b, to.given());
+            }
+            if (from != null) {
+                given.serves(from, a, from.given().negated());
+            }
             if (from != null && to != null && isContinuing(from, to)) {
-                Money newSpecOldPrices = newSpecOldPrices(to, a, b);
-                specs.add(drink, newSpecOldPrices.minus(costBefore).times(to.sold()));
-                mix.add(drink, costBefore.times(continuing.mixUnits(from, to)));
-                volume.add(drink, costBefore.times(continuing.volumeUnits(from)));
+                specParts(from, to, a, b, specs);
+                mix.serves(from, a, continuing.mixUnits(from, to));
+                volume.serves(from, a, continuing.volumeUnits(from));
                 invoicePriceParts(to, a, b, invoicePrices);
                 continue;
             }
             if (to != null) {
-                added.add(drink, costAfter.times(to.sold()));
+                added.serves(to, b, to.sold());
             }
             if (from != null) {
-                dropped.add(drink, costBefore.times(from.sold()).negated());
+                dropped.serves(from, a, from.sold().negated());
             }
         }
-        Money beyond =
-                b.costOfGoods().minus(theoretical(b)).minus(a.costOfGoods().minus(theoretical(a)));
-        Money unexplained = b.unexplained().minus(a.unexplained());
-        Money losses = b.losses().minus(a.losses());
         return List.of(
                 invoicePrices.step(Effect.INVOICE_PRICES),
                 specs.step(Effect.SPECS),
@@ -177,62 +197,81 @@ public final class Variances {
                 added.step(Effect.NEW_DRINKS),
                 dropped.step(Effect.DROPPED_DRINKS),
                 given.step(Effect.GIVEN_AWAY),
-                plain(Effect.UNEXPLAINED_USE, unexplained),
-                plain(Effect.RECORDED_LOSSES, losses),
-                plain(Effect.VALUATION, beyond.minus(unexplained).minus(losses)));
+                unexplained(a, b));
     }
 
-    private static Step plain(Effect effect, Money amount) {
-        return new Step(effect, amount, Optional.empty(), Money.ZERO);
+    private static Step unexplained(MonthSide a, MonthSide b) {
+        Map<String, Money> parts = new TreeMap<>();
+        beyondTheory(b).forEach((name, part) -> parts.merge(name, part, Money::plus));
+        beyondTheory(a).forEach((name, part) -> parts.merge(name, part.negated(), Money::plus));
+        Money amount =
+                b.costOfGoods().minus(theoretical(b)).minus(a.costOfGoods().minus(theoretical(a)));
+        return new Step(Effect.UNEXPLAINED_USE, amount, Map.of(), parts);
+    }
+
+    /** What each ingredient cost beyond what all drinks should have used of it. */
+    private static Map<String, Money> beyondTheory(MonthSide month) {
+        Map<String, Money> parts = new TreeMap<>(month.usedCosts());
+        for (DrinkMonth drink : month.drinks()) {
+            Exact served = drink.sold().plus(drink.given());
+            drink.use()
+                    .forEach((name, use) -> parts.computeIfPresent(
+                            name,
+                            (key, used) -> used.minus(unitCost(name, month).times(use.times(served)))));
+        }
+        return parts;
     }
 
     /** Cost of everything sold and given at the drinks' own prices. */
     public static Money theoretical(MonthSide month) {
-        return theoretical(month.drinks(), month.unitCosts(), month.fixedCosts());
-    }
-
-    private static Money theoretical(
-            List<DrinkMonth> drinks, Map<String, Money> unitCosts, Map<String, Money> fixedCosts) {
         Money sum = Money.ZERO;
-        for (DrinkMonth drink : drinks) {
-            sum = sum.plus(
-                    serveCost(drink, unitCosts, fixedCosts).times(drink.sold().plus(drink.given())));
+        for (DrinkMonth drink : month.drinks()) {
+            sum = sum.plus(serveCost(drink, month).times(drink.sold().plus(drink.given())));
         }
         return sum;
     }
 
     private static Money serveCost(DrinkMonth drink, MonthSide month) {
-        return serveCost(drink, month.unitCosts(), month.fixedCosts());
-    }
-
-    private static Money serveCost(DrinkMonth drink, Map<String, Money> unitCosts, Map<String, Money> fixedCosts) {
-        Money cost = fixedCosts.getOrDefault(drink.drink(), Money.ZERO);
+        Money cost = month.fixedCosts().getOrDefault(drink.drink(), Money.ZERO);
         for (Map.Entry<String, Exact> use : drink.use().entrySet()) {
-            cost = cost.plus(unitCosts.getOrDefault(use.getKey(), Money.ZERO).times(use.getValue()));
+            cost = cost.plus(unitCost(use.getKey(), month).times(use.getValue()));
         }
         return cost;
     }
 
-    /** The later spec at the earlier prices; an ingredient the earlier month had no price for keeps the later one. */
-    private static Money newSpecOldPrices(DrinkMonth to, MonthSide a, MonthSide b) {
-        Money cost = oldPrice(to.drink(), a.fixedCosts(), b.fixedCosts());
-        for (Map.Entry<String, Exact> use : to.use().entrySet()) {
-            cost = cost.plus(
-                    oldPrice(use.getKey(), a.unitCosts(), b.unitCosts()).times(use.getValue()));
-        }
-        return cost;
+    private static Money unitCost(String ingredient, MonthSide month) {
+        return month.unitCosts().getOrDefault(ingredient, Money.ZERO);
+    }
+
+    /**
+     * The later spec less the earlier one, both at the earlier prices; an ingredient the earlier month had no price for
+     * keeps the later one.
+     */
+    private static void specParts(DrinkMonth from, DrinkMonth to, MonthSide a, MonthSide b, Parts specs) {
+        Money fixed = oldPrice(to.drink(), a.fixedCosts(), b.fixedCosts())
+                .minus(a.fixedCosts().getOrDefault(from.drink(), Money.ZERO));
+        specs.drink(to.drink(), fixed.times(to.sold()));
+        to.use()
+                .forEach((name, use) -> specs.both(
+                        to.drink(),
+                        name,
+                        oldPrice(name, a.unitCosts(), b.unitCosts()).times(use.times(to.sold()))));
+        from.use()
+                .forEach((name, use) -> specs.both(
+                        to.drink(),
+                        name,
+                        unitCost(name, a).times(use.times(to.sold())).negated()));
     }
 
     private static void invoicePriceParts(DrinkMonth to, MonthSide a, MonthSide b, Parts parts) {
-        parts.add(
+        parts.drink(
                 to.drink(),
                 priceMove(to.drink(), a.fixedCosts(), b.fixedCosts()).times(to.sold()));
-        for (Map.Entry<String, Exact> use : to.use().entrySet()) {
-            parts.add(
-                    use.getKey(),
-                    priceMove(use.getKey(), a.unitCosts(), b.unitCosts())
-                            .times(use.getValue().times(to.sold())));
-        }
+        to.use()
+                .forEach((name, use) -> parts.both(
+                        to.drink(),
+                        name,
+                        priceMove(name, a.unitCosts(), b.unitCosts()).times(use.times(to.sold()))));
     }
 
     private static Money priceMove(String name, Map<String, Money> a, Map<String, Money> b) {
@@ -293,26 +332,33 @@ public final class Variances {
         }
     }
 
-    /** The parts of one step by name. */
+    /** The parts of one step, by drink and by ingredient; the drinks' add up to the step. */
     private static final class Parts {
-        private final Map<String, Money> parts = new TreeMap<>();
+        private final Map<String, Money> drinks = new TreeMap<>();
+        private final Map<String, Money> ingredients = new TreeMap<>();
 
-        void add(String name, Money part) {
-            parts.merge(name, part, Money::plus);
+        void drink(String name, Money part) {
+            drinks.merge(name, part, Money::plus);
+        }
+
+        void both(String drink, String ingredient, Money part) {
+            drink(drink, part);
+            ingredients.merge(ingredient, part, Money::plus);
+        }
+
+        /** So many serves at a month's cost. */
+        void serves(DrinkMonth drink, MonthSide month, Exact units) {
+            drink(
+                    drink.drink(),
+                    month.fixedCosts().getOrDefault(drink.drink(), Money.ZERO).times(units));
+            drink.use()
+                    .forEach((name, use) ->
+                            both(drink.drink(), name, unitCost(name, month).times(use.times(units))));
         }
 
         Step step(Effect effect) {
-            Money sum = parts.values().stream().reduce(Money.ZERO, Money::plus);
-            Optional<Map.Entry<String, Money>> largest = parts.entrySet().stream()
-                    .filter(part -> !part.getKey().isEmpty() && !part.getValue().isZero())
-                    .max(Comparator.comparing((Map.Entry<String, Money> part) ->
-                                    part.getValue().abs())
-                            .thenComparing(Map.Entry.comparingByKey(Comparator.reverseOrder())));
-            return new Step(
-                    effect,
-                    sum,
-                    largest.map(Map.Entry::getKey),
-                    largest.map(Map.Entry::getValue).orElse(Money.ZERO));
+            Money sum = drinks.values().stream().reduce(Money.ZERO, Money::plus);
+            return new Step(effect, sum, drinks, ingredients);
         }
     }
 }

@@ -1,0 +1,108 @@
+package heeltap.review;
+
+import heeltap.match.Folding;
+import heeltap.record.Invoice;
+import heeltap.source.Place;
+import heeltap.stock.InvoiceTie;
+import java.time.LocalDate;
+import java.time.YearMonth;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/**
+ * What is odd about one invoice of the month.
+ *
+ * @param first where the same number of the same supplier stood before; empty: nowhere
+ * @param undated whether it has no date
+ * @param outside whether its date lies outside the month
+ * @param unclaimed lines that no ingredient claims
+ * @param moves its lines whose price moved
+ */
+record InvoiceFindings(
+        InvoiceTie tie,
+        Optional<Place> first,
+        boolean undated,
+        boolean outside,
+        long unclaimed,
+        List<PriceMove> moves) {
+    private static final Comparator<InvoiceTie> ORDER = Comparator.comparing(
+                    (InvoiceTie tie) -> tie.invoice().supplier())
+            .thenComparing(tie -> tie.invoice().date(), Comparator.nullsFirst(Comparator.naturalOrder()))
+            .thenComparing(tie -> tie.invoice().number())
+            .thenComparing(tie -> tie.invoice().place());
+
+    /** One for each invoice, by supplier, date and number. */
+    static List<InvoiceFindings> of(ReviewFigures review) {
+        Map<String, Place> seen = new HashMap<>();
+        for (MonthFigures month : review.months().subList(0, review.months().size() - 1)) {
+            month.ties().stream()
+                    .sorted(ORDER)
+                    .forEach(tie ->
+                            seen.putIfAbsent(key(tie.invoice()), tie.invoice().place()));
+        }
+        MonthFigures now = review.now();
+        List<PriceMove> moves = PriceMove.of(review.book(), review.months());
+        List<InvoiceFindings> findings = new ArrayList<>();
+        for (InvoiceTie tie : now.ties().stream().sorted(ORDER).toList()) {
+            Invoice invoice = tie.invoice();
+            LocalDate date = invoice.date();
+            Place first = invoice.number().isEmpty() ? null : seen.putIfAbsent(key(invoice), invoice.place());
+            findings.add(new InvoiceFindings(
+                    tie,
+                    Optional.ofNullable(first),
+                    date == null,
+                    date != null && !YearMonth.from(date).equals(now.month()),
+                    now.purchases().purchases().stream()
+                            .filter(line -> line.ingredient() == null && !line.ignored())
+                            .filter(line -> holds(invoice, line.place()))
+                            .count(),
+                    moves.stream()
+                            .filter(move -> holds(invoice, move.purchase().place()))
+                            .toList()));
+        }
+        return findings;
+    }
+
+    /** A credit note may bear the number of the invoice it takes back. */
+    private static String key(Invoice invoice) {
+        return Folding.fold(invoice.supplier()) + "\n" + Folding.fold(invoice.number()) + "\n" + invoice.creditNote();
+    }
+
+    private static boolean holds(Invoice invoice, Place line) {
+        return invoice.lines().stream().anyMatch(printed -> printed.place().equals(line));
+    }
+
+    /** In sentences; empty where nothing is odd. */
+    List<String> sentences(Words words) {
+        List<String> sentences = new ArrayList<>();
+        tie.difference()
+                .filter(difference -> !difference.isZero())
+                .ifPresent(difference -> sentences.add(words.say(
+                        "invoice.differs",
+                        words.money(difference.abs()),
+                        words.say(difference.isPositive() ? "word.more" : "word.less"))));
+        first.ifPresent(place -> sentences.add(words.say("invoice.twice", place.toString())));
+        if (undated) {
+            sentences.add(words.say("invoice.undated"));
+        }
+        LocalDate date = tie.invoice().date();
+        if (outside && date != null) {
+            sentences.add(words.say("invoice.outside", words.date(date)));
+        }
+        if (unclaimed > 0) {
+            sentences.add(words.say("invoice.unclaimed", String.valueOf(unclaimed)));
+        }
+        for (PriceMove move : moves) {
+            sentences.add(words.say(
+                    "invoice.moved",
+                    move.ingredient().name(),
+                    words.percent(move.percent().abs()),
+                    words.say(move.percent().isPositive() ? "word.more" : "word.less")));
+        }
+        return sentences;
+    }
+}

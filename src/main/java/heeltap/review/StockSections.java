@@ -1,0 +1,94 @@
+package heeltap.review;
+
+import heeltap.document.Block;
+import heeltap.document.Table;
+import heeltap.record.Setting;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+
+/** The pages on purchases, orders, changes and the ledger. */
+final class StockSections {
+    private StockSections() {}
+
+    /** What lies too long and what to order. */
+    static List<Block> advice(ReviewFigures review, Tables tables, Words words) {
+        List<Block> blocks = new ArrayList<>();
+        List<String> slow = review.advice().values().stream()
+                .filter(StockAdvice::isSlow)
+                .sorted(Comparator.comparing(StockAdvice::closingValue, Comparator.reverseOrder()))
+                .map(line -> line.line()
+                        .daysOnHand()
+                        .map(days -> words.say(
+                                "stock.slow-line",
+                                line.ingredient().name(),
+                                words.money(line.closingValue()),
+                                words.amount(days)))
+                        .orElseGet(() -> words.say(
+                                "stock.unused-line", line.ingredient().name(), words.money(line.closingValue()))))
+                .toList();
+        if (!slow.isEmpty()) {
+            blocks.add(new Block.Heading(
+                    words.say("stock.slow", words.count(review.book().settings().get(Setting.SLOW_STOCK_DAYS)))));
+            blocks.add(new Block.Points(slow));
+        }
+        if (!tables.orders().rows().isEmpty()) {
+            blocks.add(heading("table.orders.title", words));
+            blocks.add(new Block.Paragraph(
+                    words.say("orders.read", words.month(review.now().month().plusMonths(1)))));
+            blocks.add(view(
+                    tables.orders(),
+                    "ingredient measure par on_hand expected_use wanted pack packs supplier unit_cost order_cost"));
+        }
+        return blocks;
+    }
+
+    static List<Block> invoices(Tables tables, Words words) {
+        List<Block> blocks = new ArrayList<>();
+        blocks.add(
+                view(
+                        tables.invoices(),
+                        "supplier invoice date lines goods discount delivery deposit tax total printed_total difference finding"));
+        blocks.add(heading("table.purchases.title", words));
+        blocks.add(view(tables.purchases(), "supplier group lines goods delivery cost share_percent"));
+        if (!tables.deposits().rows().isEmpty()) {
+            blocks.add(heading("table.deposits.title", words));
+            blocks.add(view(tables.deposits(), "supplier opening_balance paid returned balance"));
+        }
+        return blocks;
+    }
+
+    static List<Block> changes(Tables tables, Words words) {
+        return List.of(
+                new Block.Paragraph(words.say("changes.read")),
+                view(
+                        tables.changes(),
+                        "measure from effect amount largest_drink largest_drink_amount largest_ingredient largest_ingredient_amount"));
+    }
+
+    /** The journal, and the sums that must agree behind it. */
+    static List<Block> ledger(ReviewFigures review, Tables tables, Words words) {
+        List<String> ties = Controls.of(review, words).stream()
+                .map(control -> words.say(
+                        control.holds() ? "ledger.holds" : "ledger.differs",
+                        control.name(),
+                        control.scope(),
+                        words.money(control.difference())))
+                .toList();
+        List<Block> blocks = new ArrayList<>();
+        blocks.add(new Block.Paragraph(words.say("ledger.read")));
+        blocks.add(view(tables.journal(), "account debit credit memo"));
+        blocks.add(heading("ledger.ties", words));
+        blocks.add(new Block.Points(ties));
+        blocks.add(new Block.Caution(words.say("caution.books")));
+        return blocks;
+    }
+
+    private static Block heading(String key, Words words) {
+        return new Block.Heading(words.say(key));
+    }
+
+    private static Block.TableView view(Table table, String keys) {
+        return new Block.TableView(table, List.of(keys.split(" ", -1)));
+    }
+}
