@@ -131,8 +131,8 @@ class PublishedStockTest {
                 .containsExactly(CellValue.of("2026-06"), CellValue.of("2025-07"));
         // 300 at 37.80 against 100 at 30.00: (37.8 - 30) x 300 of price, 200 x 30 of volume
         assertThat(review.rows("changes").stream()
-                        .filter(row -> row.get("from").equals(CellValue.of("2025-07"))
-                                && row.get("measure").equals(CellValue.of("net sales")))
+                        .filter(row -> CellValue.of("2025-07").equals(row.get("from"))
+                                && CellValue.of("net sales").equals(row.get("measure")))
                         .map(row -> cents(row, "amount").toPlainString()))
                 .containsExactly("2340.00", "0.00", "6000.00", "0.00", "0.00");
         List<BarChart> charts = review.review().document().sections().stream()

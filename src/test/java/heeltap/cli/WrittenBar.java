@@ -7,7 +7,6 @@ import heeltap.review.Reviews;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.PrintStream;
-import java.io.StringWriter;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
@@ -21,8 +20,7 @@ import java.util.Optional;
 import java.util.Random;
 import java.util.TreeMap;
 import java.util.function.UnaryOperator;
-import org.apache.commons.csv.CSVFormat;
-import org.apache.commons.csv.CSVPrinter;
+import java.util.stream.Collectors;
 
 /** A bar folder in memory: comma-separated files with one heading row each, written and reviewed as a user would. */
 final class WrittenBar {
@@ -104,16 +102,18 @@ final class WrittenBar {
             try {
                 Path file = folder.resolve(path);
                 Files.createDirectories(file.getParent());
-                StringWriter text = new StringWriter();
-                try (CSVPrinter printer = new CSVPrinter(text, CSVFormat.RFC4180)) {
-                    printer.printRecords(rows);
-                }
-                Files.writeString(file, text.toString());
+                Files.write(file, rows.stream().map(WrittenBar::line).toList());
             } catch (IOException e) {
                 throw new UncheckedIOException(e);
             }
         });
         return folder;
+    }
+
+    private static String line(List<String> cells) {
+        return cells.stream()
+                .map(cell -> cell.contains(",") ? '"' + cell + '"' : cell)
+                .collect(Collectors.joining(","));
     }
 
     /** The review of a month; the latest where none is named. */
