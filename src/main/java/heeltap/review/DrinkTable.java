@@ -119,17 +119,22 @@ final class DrinkTable {
             return;
         }
         Exact gramsEach = settings.get(Setting.STANDARD_DRINK_GRAMS);
-        cells.set("volume_ml", physical(glass.mixedMl()))
-                .set("served_ml", physical(glass.servedMl()))
-                .set("abv_percent", physical(glass.abvPercent()))
-                .set("alcohol_g", physical(glass.alcoholG()))
-                .set("sugar_g", physical(glass.sugarG()))
-                .set("acid_g", physical(glass.acidG()))
-                .set("salt_g", physical(glass.saltG()))
-                .set("acidity_as_citric_g", physical(glass.acidityAsCitricG()));
+        cells.set("volume_ml", physical(glass.mixedMl())).set("served_ml", physical(glass.servedMl()));
+        boolean known = row.cost().unknownComposition().isEmpty();
+        cells.set("abv_percent", content(glass.abvPercent(), known))
+                .set("alcohol_g", content(glass.alcoholG(), known))
+                .set("sugar_g", content(glass.sugarG(), known))
+                .set("acid_g", content(glass.acidG(), known))
+                .set("salt_g", content(glass.saltG(), known))
+                .set("acidity_as_citric_g", content(glass.acidityAsCitricG(), known));
         if (gramsEach.isPositive()) {
-            cells.set("standard_drinks", physical(glass.standardDrinks(gramsEach)));
+            cells.set("standard_drinks", content(glass.standardDrinks(gramsEach), known));
         }
+    }
+
+    /** None of something is told only where all ingredients are known: what nobody described is absent, not zero. */
+    private static CellValue content(double figure, boolean known) {
+        return known || figure > 0 ? physical(figure) : CellValue.BLANK;
     }
 
     /** Whether every line is in the glass: a missing price takes nothing out of it, any other fault may. */
