@@ -16,6 +16,8 @@ import net.jqwik.api.Property;
 import net.jqwik.api.constraints.IntRange;
 import net.jqwik.api.constraints.Size;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 
 class VariancesTest {
     private static DrinkMonth sold(String name, long units, String netSales) {
@@ -42,6 +44,16 @@ class VariancesTest {
         MonthSide actual = sales(
                 sold("tables", 7200, "5472000"), sold("chairs", 31000, "2914000"), sold("sideboards", 7800, "7332000"));
         List<Step> steps = Variances.netSales(budget, actual);
+        assertThat(step(steps, Effect.MIX).drinks())
+                .containsExactlyInAnyOrderEntriesOf(Map.of(
+                        "tables", Money.of("-1520000"),
+                        "chairs", Money.of("103400"),
+                        "sideboards", Money.of("846000")));
+        assertThat(step(steps, Effect.VOLUME).drinks())
+                .containsExactlyInAnyOrderEntriesOf(Map.of(
+                        "tables", Money.of("912000"),
+                        "chairs", Money.of("366600"),
+                        "sideboards", Money.of("846000")));
         assertThat(amount(steps, Effect.MIX)).isEqualTo(Money.of("-570600"));
         assertThat(amount(steps, Effect.VOLUME)).isEqualTo(Money.of("2124600"));
         assertThat(amount(steps, Effect.PRICES)).isEqualTo(Money.ZERO);
@@ -52,6 +64,55 @@ class VariancesTest {
                         .largestDrink()
                         .map(Variances.Part::name))
                 .contains("tables");
+    }
+
+    private static Step step(List<Step> steps, Effect effect) {
+        return steps.stream()
+                .filter(step -> step.effect() == effect)
+                .findFirst()
+                .orElseThrow();
+    }
+
+    private static MonthSide made(String units, String use, String price) {
+        Exact sold = Exact.of(units);
+        Money cost = Money.of(price).times(sold).times(Exact.of(use));
+        return new MonthSide(
+                List.of(new DrinkMonth("made", sold, Money.of("1"), Exact.ZERO, Map.of("material", Exact.of(use)))),
+                Map.of("material", Money.of(price)),
+                Map.of(),
+                cost,
+                Map.of("material", cost));
+    }
+
+    /**
+     * OpenStax, Principles of Accounting vol. 2, 8.2, Connie's Candy and Sweet and Fresh (worked example 09a, seen; signs
+     * as cost: positive is dearer). The source takes one price variance of 20 lb bought; here quantity is always quantity
+     * used, so 80 boxes of 0.25 lb use the 20 lb.
+     */
+    @ParameterizedTest
+    @CsvSource({
+        "1,0.25,7,0.50,9,1.00,1.75",
+        "80,0.25,7,0.25,6,-20,0",
+        "80,0.25,7,0.25,9,40,0",
+        "1,0.25,7,0.20,7,0,-0.35",
+        "1,0.25,7,0.50,7,0,1.75",
+        "1,88000,0.85,89000,0.84,-890,850"
+    })
+    void priceAndQuantityAsInOpenStax(
+            String units,
+            String standardUse,
+            String standardPrice,
+            String use,
+            String price,
+            String priceVariance,
+            String quantityVariance) {
+        List<Step> cost =
+                Variances.costOfGoods(made(units, standardUse, standardPrice), made(units, use, price));
+        assertThat(amount(cost, Effect.INVOICE_PRICES)).isEqualTo(Money.of(priceVariance));
+        assertThat(amount(cost, Effect.SPECS)).isEqualTo(Money.of(quantityVariance));
+        assertThat(step(cost, Effect.INVOICE_PRICES).ingredients())
+                .containsExactlyInAnyOrderEntriesOf(Map.of("material", Money.of(priceVariance)));
+        assertThat(sum(cost)).isEqualTo(Money.of(priceVariance).plus(Money.of(quantityVariance)));
     }
 
     @Test
@@ -108,7 +169,12 @@ class VariancesTest {
                 standard,
                 flat,
                 Money.of("2548"),
-                Map.of());
+                Map.of(
+                        "mushrooms", Money.of("300"),
+                        "turkey", Money.of("1148"),
+                        "potatoes", Money.of("40"),
+                        "vegetables", Money.of("250"),
+                        "fruit", Money.of("450")));
         assertThat(budget.costOfGoods()).isEqualTo(Variances.theoretical(budget));
         List<Step> revenue = Variances.netSales(budget, actual);
         List<Step> cost = Variances.costOfGoods(budget, actual);
@@ -117,6 +183,16 @@ class VariancesTest {
                 .isEqualTo(Money.of("495"));
         // all ingredient price and usage variances of the example together: 32 in favour
         assertThat(amount(cost, Effect.UNEXPLAINED_USE)).isEqualTo(Money.of("-32"));
+        // price and usage together by ingredient, as cost: mushrooms -(60 - 16), turkey -(-168 + 224), and so on
+        assertThat(step(cost, Effect.UNEXPLAINED_USE).ingredients())
+                .containsExactlyInAnyOrderEntriesOf(Map.of(
+                        "mushrooms", Money.of("-44"),
+                        "turkey", Money.of("-56"),
+                        "potatoes", Money.of("-3"),
+                        "vegetables", Money.of("17.8"),
+                        "fruit", Money.of("63")));
+        assertThat(step(cost, Effect.UNEXPLAINED_USE).largestIngredient().map(Variances.Part::name))
+                .contains("fruit");
         Money profitChange = sum(revenue).minus(sum(cost));
         assertThat(Money.of("3375").plus(profitChange)).isEqualTo(Money.of("3472"));
     }
