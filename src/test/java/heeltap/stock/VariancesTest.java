@@ -106,8 +106,7 @@ class VariancesTest {
             String price,
             String priceVariance,
             String quantityVariance) {
-        List<Step> cost =
-                Variances.costOfGoods(made(units, standardUse, standardPrice), made(units, use, price));
+        List<Step> cost = Variances.costOfGoods(made(units, standardUse, standardPrice), made(units, use, price));
         assertThat(amount(cost, Effect.INVOICE_PRICES)).isEqualTo(Money.of(priceVariance));
         assertThat(amount(cost, Effect.SPECS)).isEqualTo(Money.of(quantityVariance));
         assertThat(step(cost, Effect.INVOICE_PRICES).ingredients())
