@@ -4,6 +4,7 @@ import heeltap.quantity.Exact;
 import heeltap.quantity.Money;
 import heeltap.record.AcidTargets;
 import heeltap.record.PriceRule;
+import heeltap.record.PublishedElasticity;
 import heeltap.record.Setting;
 import heeltap.record.Settings;
 import heeltap.source.Cell;
@@ -149,6 +150,9 @@ final class BookSettings {
         if (type == AcidTargets.class) {
             return word(AcidTargets.values(), text);
         }
+        if (type == PublishedElasticity.class) {
+            return word(PublishedElasticity.values(), text);
+        }
         Exact number = number(cell, setting);
         return number != null && type == Money.class ? new Money(number) : number;
     }
@@ -196,6 +200,9 @@ final class BookSettings {
         }
         if (type == PriceRule.class) {
             return "latest, average or fifo";
+        }
+        if (type == PublishedElasticity.class) {
+            return "reported or corrected";
         }
         return type == AcidTargets.class ? "rule or exact" : "yes or no";
     }

@@ -54,7 +54,7 @@ public record PriceReason(Kind kind, List<Exact> figures) {
         FEW_LEAVE("Most guests stay at this price: units change by {0} %.", 1),
         /** Change of units in percent. */
         BRINGS_GUESTS(
-                "A lower price brings guests from drinks that earn less or who would not order: units change by"
+                "A lower price brings enough guests: units change by"
                         + " {0} %.",
                 1),
         NOTHING_BETTER("No allowed price earns more.", 0),
