@@ -72,8 +72,7 @@ record ChangeSides(Book book) {
                                 line.movement().recordedLosses(),
                                 line.unexplained().orElse(Exact.ZERO)));
             } else {
-                line.theoreticalCost()
-                        .ifPresent(cost -> goods.put(name, new GoodsUsed(cost, Exact.ZERO, Exact.ZERO)));
+                line.theoreticalCost().ifPresent(cost -> goods.put(name, new GoodsUsed(cost, Exact.ZERO, Exact.ZERO)));
             }
         });
         return goods;

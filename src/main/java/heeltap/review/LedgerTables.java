@@ -15,8 +15,8 @@ import heeltap.review.TableShape.Cells;
 import heeltap.review.TableShape.Filling;
 import heeltap.stock.InvoiceTie;
 import heeltap.stock.Journal;
-import heeltap.stock.Reconciliation;
 import heeltap.stock.MonthSide;
+import heeltap.stock.Reconciliation;
 import heeltap.stock.Step;
 import heeltap.stock.Variances;
 import java.math.BigDecimal;
@@ -76,7 +76,9 @@ final class LedgerTables {
                         given,
                         transfers,
                         sum(month, InvoiceTie::deposit),
-                        sum(month, InvoiceTie::tax)),
+                        sum(month, InvoiceTie::tax),
+                        sum(month, InvoiceTie::total),
+                        3 * month.stock().size()),
                 currency);
     }
 

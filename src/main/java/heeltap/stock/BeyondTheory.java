@@ -22,8 +22,7 @@ final class BeyondTheory {
 
     /** Of the later month less that of the earlier one. */
     static List<Step> steps(MonthSide a, MonthSide b) {
-        return List.of(
-                step(Effect.LOSSES, a, b), step(Effect.UNEXPLAINED_USE, a, b), step(Effect.VALUATION, a, b));
+        return List.of(step(Effect.LOSSES, a, b), step(Effect.UNEXPLAINED_USE, a, b), step(Effect.VALUATION, a, b));
     }
 
     private static Step step(Effect effect, MonthSide a, MonthSide b) {

@@ -181,8 +181,7 @@ class VariancesTest {
     void priceAndUsageOfARestaurantsMenu(
             String ingredient, String quantity, String cost, String priceVariance, String usageVariance) {
         List<Step> steps = Variances.costOfGoods(
-                menus(750, "5625", Map.of()),
-                menus(860, "6020", Map.of(ingredient, used(ingredient, quantity, cost))));
+                menus(750, "5625", Map.of()), menus(860, "6020", Map.of(ingredient, used(ingredient, quantity, cost))));
         assertThat(step(steps, Effect.VALUATION).negated().ingredients())
                 .containsExactlyEntriesOf(Map.of(ingredient, Money.of(priceVariance)));
         assertThat(step(steps, Effect.UNEXPLAINED_USE).negated().ingredients())
@@ -222,12 +221,11 @@ class VariancesTest {
     /** Constructed: 100 sold of 40, 4200 used for 90.30 (0.0215 a unit), the drinks at 0.02; 120 of it written down. */
     @Test
     void lossesUnexplainedUseAndValuationAreKeptApart() {
-        DrinkMonth sour = new DrinkMonth(
-                "sour", Exact.of(60), Money.of("600"), Exact.ZERO, Map.of("gin", Exact.of(40)));
-        DrinkMonth fizz = new DrinkMonth(
-                "fizz", Exact.of(30), Money.of("300"), Exact.of(10), Map.of("gin", Exact.of(40)));
-        MonthSide before = new MonthSide(
-                List.of(sour, fizz), Map.of("gin", Money.of("0.02")), Map.of(), Map.of());
+        DrinkMonth sour =
+                new DrinkMonth("sour", Exact.of(60), Money.of("600"), Exact.ZERO, Map.of("gin", Exact.of(40)));
+        DrinkMonth fizz =
+                new DrinkMonth("fizz", Exact.of(30), Money.of("300"), Exact.of(10), Map.of("gin", Exact.of(40)));
+        MonthSide before = new MonthSide(List.of(sour, fizz), Map.of("gin", Money.of("0.02")), Map.of(), Map.of());
         MonthSide after = new MonthSide(
                 List.of(sour, fizz),
                 Map.of("gin", Money.of("0.02")),
@@ -322,7 +320,8 @@ class VariancesTest {
         }
         for (DrinkMonth drink : month.drinks()) {
             Exact served = drink.sold().plus(drink.given());
-            sum = sum.plus(month.fixedCosts().getOrDefault(drink.drink(), Money.ZERO).times(served));
+            sum = sum.plus(
+                    month.fixedCosts().getOrDefault(drink.drink(), Money.ZERO).times(served));
             for (Map.Entry<String, Exact> use : drink.use().entrySet()) {
                 if (!month.goods().containsKey(use.getKey())) {
                     Money unit = month.unitCosts().getOrDefault(use.getKey(), Money.ZERO);
