@@ -160,7 +160,7 @@ class VariancesTest {
     }
 
     private static GoodsUsed used(String ingredient, String quantity, String cost) {
-        Exact standard = MENU.get(ingredient).times(Exact.of(860));
+        Exact standard = MENU.getOrDefault(ingredient, Exact.ZERO).times(Exact.of(860));
         return new GoodsUsed(Money.of(cost), Exact.ZERO, Exact.of(quantity).minus(standard));
     }
 
