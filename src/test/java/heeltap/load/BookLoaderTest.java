@@ -111,7 +111,7 @@ class BookLoaderTest {
                         wet ice percent|5
                         built drinks end at|-60""").load();
         assertThat(loaded.problems())
-                .extracting(Problem::reason)
+                .extracting(problem -> problem.reason())
                 .contains(
                         "Ice colder than 0 °C is dry, so \"wet ice percent\" has no effect.",
                         "\"built drinks end at\" must be a number from -40 to 100 (°C).");
