@@ -135,7 +135,7 @@ final class PriceStage {
 
     /** Whether it is known how much alcohol a serve holds. */
     static boolean isAlcoholKnown(DrinkCost cost) {
-        return !cost.lines().isEmpty() && cost.unknownComposition().isEmpty() && DrinkTable.isWhole(cost);
+        return !cost.lines().isEmpty() && cost.unknownComposition().isEmpty() && Served.isWhole(cost);
     }
 
     /** Grams as the law counts them: ml of pure alcohol × 0.789 (rulings of the published price floors). */
