@@ -368,6 +368,10 @@ final class Layout {
         if (!plots.isEmpty()) {
             sheets.add(new WorkbookSheet(words.say("sheet.plots"), plots));
         }
+        List<Block> whatIf = WhatIf.blocks(review, words);
+        if (!whatIf.isEmpty()) {
+            sheets.add(new WorkbookSheet(words.say("sheet.what-if"), whatIf));
+        }
         for (Table table : tables.all()) {
             sheets.add(new WorkbookSheet(
                     table.title(),
