@@ -334,7 +334,13 @@ final class Shapes {
             "sheet",
             "row:COUNT");
     static final TableShape CONTROLS = TableShape.of(
-            "controls", "control", "scope", "expected:MONEY", "found:MONEY", "difference:MONEY", "holds:YES_NO");
+            "controls",
+            "control",
+            "scope",
+            "expected:MONEY_OR_COUNT",
+            "found:MONEY_OR_COUNT",
+            "difference:MONEY_OR_COUNT",
+            "holds:YES_NO");
 
     private Shapes() {}
 }
