@@ -80,6 +80,17 @@ final class StockFindings {
                             first.toString(),
                             place,
                             words.money(total)));
+            if (invoice.spread()) {
+                add(
+                        Layout.INVOICES,
+                        total.abs(),
+                        "finding.invoice-spread",
+                        number,
+                        supplier,
+                        place,
+                        words.money(total),
+                        invoice.spreadOver(words));
+            }
             if (invoice.outside() || invoice.undated()) {
                 add(
                         Layout.INVOICES,
