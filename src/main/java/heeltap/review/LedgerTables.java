@@ -113,7 +113,7 @@ final class LedgerTables {
                     .set(
                             "memo",
                             CellValue.of(words.say(
-                                    "memo." + entry.account().name().toLowerCase(Locale.ROOT),
+                                    memo(entry),
                                     words.month(month.month()),
                                     entry.group()))));
         }
@@ -122,6 +122,11 @@ final class LedgerTables {
                         .set("debit", CellValue.of(debit))
                         .set("credit", CellValue.of(credit)))
                 .done();
+    }
+
+    private static String memo(Journal.Entry entry) {
+        String key = "memo." + entry.account().name().toLowerCase(Locale.ROOT);
+        return entry.group().equals(StockGroups.NONE) ? key + "_none" : key;
     }
 
     private static CellValue positive(Money money) {

@@ -42,7 +42,7 @@ final class StockGroups {
                 .fill(words.texts())
                 .formula(
                         "actual_cost_percent",
-                        "IF(OR({actual_cost}=\"\",{net_sales}=0),\"\",{actual_cost}/{net_sales}*100)")
+                        "IF(OR({actual_cost}=\"\",{net_sales}=0),\"\",({actual_cost}+{left_out_cost})/{net_sales}*100)")
                 .formula(
                         "theoretical_cost_percent",
                         "IF(OR({theoretical_cost}=\"\",{net_sales}=0),\"\",{theoretical_cost}/{net_sales}*100)");
@@ -145,7 +145,10 @@ final class StockGroups {
         return byGroup;
     }
 
-    /** Cost of a part of the goods over the sales of all would say nothing, so actual cost percent needs all counted. */
+    /**
+     * Cost of a part of the goods over the sales of all would flatter, so what is left out stands in the actual cost percent
+     * with its theoretical cost.
+     */
     private static Cells row(String group, StockMoney money, Money sales, int days, LeftOut leftOut) {
         Optional<Exact> daysOnHand = money.actual()
                 .filter(Money::isPositive)
@@ -162,8 +165,7 @@ final class StockGroups {
                 .set(
                         "actual_cost_percent",
                         number(money.actual()
-                                .filter(cost -> leftOut.names().isEmpty())
-                                .flatMap(cost -> StockTables.percentOf(cost, sales))))
+                                .flatMap(cost -> StockTables.percentOf(cost.plus(leftOut.cost()), sales))))
                 .set("left_out", CellValue.of(String.join("; ", leftOut.names())))
                 .set("left_out_purchases", CellValue.of(leftOut.purchases()))
                 .set("left_out_cost", CellValue.of(leftOut.cost()))
