@@ -79,7 +79,7 @@ record StockAdvice(
                             slow(line, slowDays),
                             use,
                             purchase,
-                            purchase.flatMap(line -> Optional.ofNullable(line.unitCost()))
+                            purchase.flatMap(bought -> Optional.ofNullable(bought.unitCost()))
                                     .or(() -> Optional.ofNullable(
                                             now.prices().get(name).unitCost())),
                             pack,
