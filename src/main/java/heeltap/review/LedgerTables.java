@@ -110,12 +110,7 @@ final class LedgerTables {
                     .set("account", CellValue.of(accountName(entry, book)))
                     .set("debit", positive(entry.debit()))
                     .set("credit", positive(entry.credit()))
-                    .set(
-                            "memo",
-                            CellValue.of(words.say(
-                                    memo(entry),
-                                    words.month(month.month()),
-                                    entry.group()))));
+                    .set("memo", CellValue.of(words.say(memo(entry), words.month(month.month()), entry.group()))));
         }
         return table.total(new Cells()
                         .set("account", CellValue.of(words.say("word.total")))

@@ -162,8 +162,7 @@ final class StockGroups {
                 .set("net_sales", CellValue.of(sales))
                 .set(
                         "actual_cost_percent",
-                        number(money.actual()
-                                .flatMap(cost -> StockTables.percentOf(cost.plus(leftOut.cost()), sales))))
+                        number(money.actual().flatMap(cost -> StockTables.percentOf(cost.plus(leftOut.cost()), sales))))
                 .set("left_out", CellValue.of(String.join("; ", leftOut.names())))
                 .set("left_out_purchases", CellValue.of(leftOut.purchases()))
                 .set("left_out_cost", CellValue.of(leftOut.cost()))
