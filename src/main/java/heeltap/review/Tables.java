@@ -34,7 +34,8 @@ record Tables(
         Table useByDrink,
         Table counts,
         Table demand,
-        Table lastReview) {
+        Table lastReview,
+        Table cheaperWays) {
 
     static Tables of(ReviewFigures review, Words words) {
         Book book = review.book();
@@ -65,7 +66,8 @@ record Tables(
                 TraceTables.useByDrink(book, now, words),
                 TraceTables.counts(book, now, words),
                 PriceTables.demand(review.prices(), review.months(), words),
-                PriceTables.lastReview(review.prices(), words));
+                PriceTables.lastReview(review.prices(), words),
+                CheaperTable.of(review.ways(), words));
     }
 
     /** In the order of the contract, then those beyond it. */
@@ -95,7 +97,8 @@ record Tables(
                 useByDrink,
                 counts,
                 demand,
-                lastReview);
+                lastReview,
+                cheaperWays);
     }
 
     static List<Control> controls(ReviewFigures review, Words words) {
