@@ -17,13 +17,15 @@ final class DateEvidence {
     private static final int FEW = 20;
 
     private final YearMonth month;
+    private final boolean since1904;
     private final Map<DateText.Shape, ShapeCount> shapes = new EnumMap<>(DateText.Shape.class);
     private long stored;
     private long serial;
     private boolean clock;
 
-    DateEvidence(YearMonth month) {
+    DateEvidence(YearMonth month, boolean since1904) {
         this.month = month;
+        this.since1904 = since1904;
     }
 
     void see(Cell cell) {
@@ -33,7 +35,7 @@ final class DateEvidence {
             return;
         }
         DateText text = DateText.parse(cell.text());
-        LocalDateTime numbered = text == null ? SerialDate.parse(cell) : null;
+        LocalDateTime numbered = text == null ? SerialDate.parse(cell, since1904) : null;
         if (text != null) {
             clock |= text.time() != null && !text.time().equals(LocalTime.MIDNIGHT);
             shapes.computeIfAbsent(text.shape(), s -> new ShapeCount()).see(text, cell.text(), month);

@@ -18,6 +18,7 @@ final class Evidence {
 
     private final Layout layout;
     private final MonthContext context;
+    private final boolean since1904;
     private final @Nullable NumberEvidence[] numbers = new @Nullable NumberEvidence[Field.SIZE];
     private final DateEvidence dates;
     private final Set<String> kinds = new TreeSet<>();
@@ -27,10 +28,11 @@ final class Evidence {
     private long times;
     private long noTimes;
 
-    private Evidence(Layout layout, MonthContext context) {
+    private Evidence(Layout layout, MonthContext context, boolean since1904) {
+        this.since1904 = since1904;
         this.layout = layout;
         this.context = context;
-        this.dates = new DateEvidence(context.month());
+        this.dates = new DateEvidence(context.month(), since1904);
         for (Field field : layout.columns().keySet()) {
             if (field.isNumber()) {
                 numbers[field.at()] = new NumberEvidence();
@@ -39,7 +41,7 @@ final class Evidence {
     }
 
     static Reading read(Sheet sheet, Layout layout, MonthContext context, ProblemLog log) {
-        Evidence evidence = new Evidence(layout, context);
+        Evidence evidence = new Evidence(layout, context, sheet.facts().since1904());
         Fields fields = new Fields(layout);
         Field[] present = layout.columns().keySet().toArray(Field[]::new);
         sheet.read(row -> {
@@ -104,6 +106,7 @@ final class Evidence {
         return new Reading(
                 decimals,
                 orders,
+                since1904,
                 dates.hasClock(),
                 layout.has(Field.TIME) && isTimes(log),
                 hasKinds,

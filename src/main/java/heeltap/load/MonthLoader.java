@@ -89,6 +89,7 @@ public final class MonthLoader {
                 .map(Supplier::get)
                 .sorted(Comparator.comparing(account -> account.place().file()))
                 .toList();
+        done.forEach(this::tellNoRows);
         List<SetAside> setAside = out.setAside().stream()
                 .sorted(Comparator.comparing(SetAside::place))
                 .toList();
@@ -97,11 +98,23 @@ public final class MonthLoader {
         return new WithProblems<>(month, out.log().all());
     }
 
+    private void tellNoRows(FileAccount account) {
+        if (account.headingRow() > 0 && account.rows() == 0) {
+            out.log()
+                    .notice(
+                            ProblemKind.VALUE_MISSING,
+                            account.place(),
+                            "",
+                            "There is a heading but no row below it.",
+                            "Export it again if the month had any " + account.kind() + ".");
+        }
+    }
+
     private void read(MonthFile file) {
         FileKind kind = FileKind.find(file.path());
         if (!file.problems().isEmpty()) {
-            file.problems().forEach(out.log()::add);
-            refuse(facts(file), file.problems().get(0).reason());
+            Problem why = file.problems().get(0);
+            refuse(facts(file), why.reason(), why.remedy());
         } else if (kind == null) {
             notRead(file);
         } else if (file.bytes() != null) {
@@ -342,6 +355,10 @@ public final class MonthLoader {
     }
 
     private void refuse(SheetFacts facts, String reason) {
+        refuse(facts, reason, "Give its columns usual headings, or map them in the sheet Columns of the book.");
+    }
+
+    private void refuse(SheetFacts facts, String reason, String remedy) {
         accounts.add(() -> Tally.unread(facts, "refused"));
         out.setAside().add(new SetAside(facts.place(), "The file was refused: " + reason, "", null, null, List.of()));
         out.log()
@@ -350,6 +367,6 @@ public final class MonthLoader {
                         facts.place(),
                         "",
                         "The file was refused as a whole: " + reason,
-                        "Give its columns usual headings, or map them in the sheet Columns of the book."));
+                        remedy));
     }
 }

@@ -17,6 +17,7 @@ import org.jspecify.annotations.Nullable;
 final class Reading {
     private final @Nullable Decimals[] decimals;
     private final Map<DateText.Shape, DateEvidence.Decision> dates = new EnumMap<>(DateText.Shape.class);
+    private final boolean since1904;
     private final boolean clock;
     private final boolean timeColumn;
     private final boolean kindColumn;
@@ -30,6 +31,7 @@ final class Reading {
     /**
      * @param decimals by field; null where a column mixes both styles
      * @param dates of each shape that is not decided by itself
+     * @param since1904 whether numbers that are dates count from 1904
      * @param clock whether the dates have times of day
      * @param timeColumn whether the time column holds times; so too kinds and marks of void
      * @param voids whether any row may be a void
@@ -38,6 +40,7 @@ final class Reading {
     Reading(
             @Nullable Decimals[] decimals,
             List<DateEvidence.Decision> dates,
+            boolean since1904,
             boolean clock,
             boolean timeColumn,
             boolean kindColumn,
@@ -48,6 +51,7 @@ final class Reading {
             String decimalsWord) {
         this.decimals = decimals;
         dates.forEach(decision -> this.dates.put(decision.shape(), decision));
+        this.since1904 = since1904;
         this.clock = clock;
         this.timeColumn = timeColumn;
         this.kindColumn = kindColumn;
@@ -146,7 +150,7 @@ final class Reading {
                 LocalDate date = date(text);
                 return date == null ? null : new Moment(date, clock ? text.time() : null);
             }
-            stored = SerialDate.parse(cell);
+            stored = SerialDate.parse(cell, since1904);
         }
         return stored == null ? null : new Moment(stored.toLocalDate(), clock ? stored.toLocalTime() : null);
     }
