@@ -34,7 +34,7 @@ final class DateEvidence {
             clock |= !cell.moment().toLocalTime().equals(LocalTime.MIDNIGHT);
             return;
         }
-        DateText text = DateText.parse(cell.text());
+        DateText text = DateText.parse(cell.text(), month);
         LocalDateTime numbered = text == null ? SerialDate.parse(cell, since1904) : null;
         if (text != null) {
             clock |= text.time() != null && !text.time().equals(LocalTime.MIDNIGHT);
@@ -78,7 +78,7 @@ final class DateEvidence {
         if (shapes.containsKey(DateText.Shape.YEAR_FIRST)) {
             words.add(DateOrder.YEAR_MONTH_DAY.word());
         }
-        if (shapes.containsKey(DateText.Shape.WORDS)) {
+        if (shapes.keySet().stream().anyMatch(DateText.Shape::isWords)) {
             words.add("month in words");
         }
         for (Decision decision : decisions) {
@@ -88,6 +88,11 @@ final class DateEvidence {
             }
         }
         return String.join("; ", words);
+    }
+
+    /** Whether any date has no year. */
+    boolean lacksYears() {
+        return shapes.keySet().stream().anyMatch(DateText.Shape::isWithoutYear);
     }
 
     /** How many shapes stand in the column. */

@@ -44,9 +44,14 @@ final class Evidence {
         Evidence evidence = new Evidence(layout, context, sheet.facts().since1904());
         Fields fields = new Fields(layout);
         Field[] present = layout.columns().keySet().toArray(Field[]::new);
+        boolean sections = SectionDate.isKnownIn(layout);
         sheet.read(row -> {
             if (row.number() > layout.headingRow() && !row.isBlank()) {
                 fields.load(row);
+                Cell section = sections ? SectionDate.find(row, context.month()) : null;
+                if (section != null && fields.find(Field.DATE) == null) {
+                    evidence.dates.see(section);
+                }
                 for (Field field : present) {
                     Cell cell = fields.find(field);
                     if (cell != null) {
@@ -106,6 +111,7 @@ final class Evidence {
         return new Reading(
                 decimals,
                 orders,
+                context.month(),
                 since1904,
                 dates.hasClock(),
                 layout.has(Field.TIME) && isTimes(log),
@@ -126,6 +132,15 @@ final class Evidence {
             } else if (!decision.why().isEmpty()) {
                 log.notice(ProblemKind.VALUE_AMBIGUOUS, column, decision.example(), decision.why(), remedy);
             }
+        }
+        if (dates.lacksYears()) {
+            log.notice(
+                    ProblemKind.VALUE_AMBIGUOUS,
+                    column,
+                    "",
+                    "Dates of this column have no year; each was given the year that brings it nearest to "
+                            + context.month() + ".",
+                    "Export them with the year if this is not right.");
         }
         if (dates.shapeCount() > 1) {
             log.notice(

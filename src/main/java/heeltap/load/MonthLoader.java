@@ -42,13 +42,9 @@ public final class MonthLoader {
     private final List<StockCount> opening = new ArrayList<>();
     private final List<Loss> losses = new ArrayList<>();
 
-    private MonthLoader(MonthContext context, List<MonthFile> files) {
+    private MonthLoader(MonthContext context) {
         this.context = context;
-        long sheets = files.stream()
-                .filter(file -> FileKind.find(file.path()) == FileKind.SALES)
-                .mapToLong(file -> file.sheets().size())
-                .sum();
-        this.sales = new SalesFiles(context, out, prices, sheets > 1);
+        this.sales = new SalesFiles(context, out, prices);
         this.invoices = new InvoiceFiles(context, out);
     }
 
@@ -70,15 +66,9 @@ public final class MonthLoader {
      */
     public static WithProblems<Month> load(
             YearMonth month, List<MonthFile> files, Book book, KnownNames names, PackReader packs, Progress progress) {
-        List<MonthFile> sorted = files.stream()
-                .sorted(Comparator.comparing((MonthFile file) -> order(file)).thenComparing(MonthFile::path))
-                .toList();
-        return new MonthLoader(new MonthContext(month, book, names, packs, progress), sorted).load(sorted);
-    }
-
-    /** Price lists first: sales need them. */
-    private static int order(MonthFile file) {
-        return FileKind.find(file.path()) == FileKind.PRICES ? 0 : 1;
+        List<MonthFile> sorted =
+                files.stream().sorted(Comparator.comparing(MonthFile::path)).toList();
+        return new MonthLoader(new MonthContext(month, book, names, packs, progress)).load(sorted);
     }
 
     private WithProblems<Month> load(List<MonthFile> files) {
@@ -111,8 +101,11 @@ public final class MonthLoader {
     }
 
     private void read(MonthFile file) {
-        FileKind kind = FileKind.find(file.path());
-        if (!file.problems().isEmpty()) {
+        FileKind kind = context.kind(file.path());
+        if (file.isLeftOut()) {
+            file.problems().forEach(out.log()::add);
+            accounts.add(() -> Tally.unread(facts(file), "not read"));
+        } else if (!file.problems().isEmpty()) {
             Problem why = file.problems().get(0);
             refuse(facts(file), why.reason(), why.remedy());
         } else if (kind == null) {
@@ -225,7 +218,14 @@ public final class MonthLoader {
                 FileAccount account = prices.read(sheet, layout, context, out);
                 accounts.add(() -> account);
             }
-            case SALES -> accounts.add(sales.read(sheet, layout));
+            case SALES -> {
+                if (PriceList.isOne(sheet, layout)) {
+                    tellPrices(layout);
+                    readSheet(sheet, layout, FileKind.PRICES);
+                } else {
+                    accounts.add(sales.read(sheet, layout));
+                }
+            }
             case INVOICES -> accounts.add(invoices.read(sheet, layout));
             case STOCK, STOCK_OPENING, LOSSES -> {
                 CountSheet counts = new CountSheet(sheet, layout, context, kind, out);
@@ -236,6 +236,17 @@ public final class MonthLoader {
                 accounts.add(() -> account);
             }
         }
+    }
+
+    private void tellPrices(Layout layout) {
+        out.log()
+                .notice(
+                        ProblemKind.SHEET_NOT_READ,
+                        layout.sheet(),
+                        "",
+                        "It has prices, no quantities, dates or tickets, and names everything once: it was read as a price"
+                                + " list, not as sales.",
+                        "Export it with a column of quantities if it lists what was sold.");
     }
 
     /** Two numbers or more: a row of a table rather than of a title. */

@@ -6,6 +6,7 @@ import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.time.LocalDateTime;
 import java.time.LocalTime;
+import java.time.YearMonth;
 import java.util.EnumMap;
 import java.util.HashMap;
 import java.util.List;
@@ -17,6 +18,7 @@ import org.jspecify.annotations.Nullable;
 final class Reading {
     private final @Nullable Decimals[] decimals;
     private final Map<DateText.Shape, DateEvidence.Decision> dates = new EnumMap<>(DateText.Shape.class);
+    private final YearMonth month;
     private final boolean since1904;
     private final boolean clock;
     private final boolean timeColumn;
@@ -31,6 +33,7 @@ final class Reading {
     /**
      * @param decimals by field; null where a column mixes both styles
      * @param dates of each shape that is not decided by itself
+     * @param month dates without a year are of the year that brings them nearest to it
      * @param since1904 whether numbers that are dates count from 1904
      * @param clock whether the dates have times of day
      * @param timeColumn whether the time column holds times; so too kinds and marks of void
@@ -40,6 +43,7 @@ final class Reading {
     Reading(
             @Nullable Decimals[] decimals,
             List<DateEvidence.Decision> dates,
+            YearMonth month,
             boolean since1904,
             boolean clock,
             boolean timeColumn,
@@ -51,6 +55,7 @@ final class Reading {
             String decimalsWord) {
         this.decimals = decimals;
         dates.forEach(decision -> this.dates.put(decision.shape(), decision));
+        this.month = month;
         this.since1904 = since1904;
         this.clock = clock;
         this.timeColumn = timeColumn;
@@ -145,7 +150,7 @@ final class Reading {
     @Nullable Moment moment(Cell cell) {
         LocalDateTime stored = cell.moment() != null ? cell.moment() : null;
         if (stored == null) {
-            DateText text = DateText.parse(cell.text());
+            DateText text = DateText.parse(cell.text(), month);
             if (text != null) {
                 LocalDate date = date(text);
                 return date == null ? null : new Moment(date, clock ? text.time() : null);

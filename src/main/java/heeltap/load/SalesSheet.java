@@ -37,6 +37,7 @@ final class SalesSheet {
     private final RowIdentity identity = new RowIdentity();
     private final TicketDiscounts discounts = new TicketDiscounts();
     private final Voids voids;
+    private final @Nullable SaleKind given;
     private @Nullable RepeatedRows earlier;
     private @Nullable Returns returns;
     private boolean[] repeatedDays = RowIdentity.noDays();
@@ -58,7 +59,19 @@ final class SalesSheet {
         }
     }
 
-    SalesSheet(Sheet sheet, Layout layout, MonthContext context, RowsOut out, PriceList prices) {
+    /**
+     * @param given the kind of all of its rows; null where each says its own
+     * @param elsewhere voids that cancel rows of other sheets
+     */
+    SalesSheet(
+            Sheet sheet,
+            Layout layout,
+            @Nullable SaleKind given,
+            MonthContext context,
+            RowsOut out,
+            PriceList prices,
+            VoidsElsewhere elsewhere) {
+        this.given = given;
         this.sheet = sheet;
         this.layout = layout;
         this.context = context;
@@ -66,9 +79,9 @@ final class SalesSheet {
         this.prices = prices;
         this.reading = Evidence.read(sheet, layout, context, out.log());
         this.fields = new Fields(layout);
-        this.sale = new SaleRow(layout, reading, fields, prices, context.settings());
+        this.sale = new SaleRow(layout, reading, fields, prices, context);
         this.totals = new PrintedTotals(layout, reading, SUMMED);
-        this.voids = new Voids(layout);
+        this.voids = new Voids(layout, given == SaleKind.VOID, elsewhere);
     }
 
     /**
@@ -89,9 +102,6 @@ final class SalesSheet {
     }
 
     private void read() {
-        if (reading.hasVoids()) {
-            findVoids();
-        }
         if (reading.hasDiscountRows()) {
             findDiscounts();
         }
@@ -110,7 +120,7 @@ final class SalesSheet {
     private void findDiscounts() {
         sheet.read(row -> {
             if (row.number() > layout.headingRow() && !row.isBlank()) {
-                fields.load(row);
+                sale.load(row);
                 sale.read(null, "");
                 if (TicketDiscounts.isOne(fields.text(Field.ITEM), fields.text(Field.TICKET), sale.money)) {
                     discounts.want(fields.text(Field.TICKET));
@@ -135,26 +145,34 @@ final class SalesSheet {
         }
     }
 
-    private void findVoids() {
+    /** Finds what is void, before anything is read. */
+    void findVoids() {
+        if (!reading.hasVoids() && given != SaleKind.VOID) {
+            return;
+        }
         for (boolean counting : new boolean[] {false, true}) {
             sheet.read(row -> {
                 if (row.number() > layout.headingRow() && !row.isBlank()) {
-                    fields.load(row);
-                    sale.read(given(), fields.text(Field.CODE));
+                    sale.load(row);
+                    sale.read(given, fields.text(Field.CODE));
                     voids.see(fields, sale, counting);
                 }
                 return true;
             });
         }
         voids.decide(layout, out.log());
-    }
-
-    private @Nullable SaleKind given() {
-        return returns == null ? null : SaleKind.REFUND;
+        sheet.read(row -> {
+            if (row.number() > layout.headingRow() && !row.isBlank()) {
+                sale.load(row);
+                sale.read(given, fields.text(Field.CODE));
+                voids.seeOpen(fields, sale, layout.sheet().withRow(row.number()));
+            }
+            return true;
+        });
     }
 
     private void take(Row row) {
-        fields.load(row);
+        sale.load(row);
         tally.row();
         if (otherTable && !layout.isHeading(row)) {
             tally.fate(Tally.Fate.IGNORED, null, null);
@@ -167,7 +185,7 @@ final class SalesSheet {
             tally.fate(Tally.Fate.IGNORED, null, null);
             return;
         }
-        sale.read(given(), entry == null ? "" : entry.code.isEmpty() ? entry.item : entry.code);
+        sale.read(given, entry == null ? "" : entry.code.isEmpty() ? entry.item : entry.code);
         totals.add(fields);
         tally.in(sale.quantity, sale.money);
         anyMoney |= sale.money != null;
@@ -185,7 +203,7 @@ final class SalesSheet {
 
     /** Repeated headings, section rows and totals carry no sale of their own. */
     private boolean isNoRecord(Row row, @Nullable Entry entry) {
-        if (layout.isHeading(row)) {
+        if (layout.isHeading(row) || sale.isSectionDate()) {
             return true;
         }
         Field name = layout.has(Field.ITEM) ? Field.ITEM : Field.CODE;
@@ -243,7 +261,8 @@ final class SalesSheet {
                     List.of());
             return;
         }
-        if (earlier != null && identity.isRepeated(fields, sale, earlier, repeatedDays)) {
+        boolean repeated = earlier != null && identity.isRepeated(fields, sale, earlier, repeatedDays);
+        if (repeated && sale.kind != SaleKind.VOID) {
             setAside(
                     row,
                     ProblemKind.ROW_REPEATED,
