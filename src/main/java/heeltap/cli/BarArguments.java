@@ -1,5 +1,6 @@
 package heeltap.cli;
 
+import heeltap.report.ReportFiles;
 import heeltap.review.Reviews;
 import heeltap.source.WithProblems;
 import java.io.UncheckedIOException;
@@ -25,20 +26,47 @@ final class BarArguments {
     @Option(names = "--quiet", description = "No progress and no notices; faults are still told.")
     private boolean quiet;
 
+    @Option(names = "--json", description = "Print the summary as JSON for scripts, and nothing else.")
+    private boolean json;
+
     Path folder() {
         return folder;
     }
 
-    /** Reads and reviews, and tells every problem; empty where the input cannot be reviewed. */
-    Optional<Reviews.Review> review(Console console) {
-        try (Progress progress = new Progress(console, quiet)) {
-            WithProblems<Optional<Reviews.Input>> input = BarReading.read(folder, Optional.ofNullable(month), progress);
-            Optional<Reviews.Review> review = input.value().map(Reviews::of);
-            Notices.print(review.map(Reviews.Review::problems).orElse(input.problems()), console, quiet);
-            return review;
+    boolean json() {
+        return json;
+    }
+
+    Progress progress(Console console) {
+        return new Progress(console.err(), quiet);
+    }
+
+    /**
+     * Reads and reviews, and tells every problem; empty where the input cannot be reviewed.
+     *
+     * @param all every notice, however many are alike
+     */
+    Optional<Reviews.Review> review(Console console, boolean all) {
+        WithProblems<Optional<Reviews.Input>> input;
+        Optional<Reviews.Review> review;
+        try (Progress progress = progress(console)) {
+            input = BarReading.read(folder, Optional.ofNullable(month), progress);
+            progress.begin("Working it out");
+            review = input.value().map(Reviews::of);
         } catch (UncheckedIOException e) {
             console.err().println("stop: " + folder + " could not be read: " + e.getMessage());
             return Optional.empty();
+        }
+        Notices.print(review.map(Reviews.Review::problems).orElse(input.problems()), console.err(), quiet, all);
+        return review;
+    }
+
+    /** The end of a command: what was read and, where they were written, where the reports are. */
+    void printSummary(String command, Reviews.Review review, Optional<ReportFiles.Written> reports, Console console) {
+        if (json) {
+            SummaryJson.print(command, review, reports, console.out());
+        } else {
+            SummaryLines.print(review, reports, console.out());
         }
     }
 }

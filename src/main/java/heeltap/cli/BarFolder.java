@@ -31,6 +31,7 @@ import java.util.stream.Stream;
  * @param months month folders by month
  */
 record BarFolder(Path root, String name, List<Path> bookFiles, Map<YearMonth, Path> months) {
+    private static final int MOST_NAMED = 6;
 
     /** Looks around; nothing is opened yet. A fatal problem comes with a folder that cannot be used. */
     static WithProblems<Optional<BarFolder>> find(Path folder) {
@@ -99,7 +100,19 @@ record BarFolder(Path root, String name, List<Path> bookFiles, Map<YearMonth, Pa
                         wanted.isPresent() ? "The bar folder has no such month." : "The bar folder has no month.",
                         months.isEmpty()
                                 ? "Make a folder such as 2026-09 with the month's sales and invoices."
-                                : "It has " + months.keySet() + ".")));
+                                : "It has " + inWords(List.copyOf(months.keySet())) + ".")));
+    }
+
+    /** {@code 2026-08, 2026-09 and 2026-10}; of many only how many, the first and the last. */
+    static String inWords(List<YearMonth> months) {
+        int last = months.size() - 1;
+        if (last == 0) {
+            return months.get(0).toString();
+        } else if (last >= MOST_NAMED) {
+            return months.size() + " months, the first " + months.get(0) + " and the last " + months.get(last);
+        }
+        List<String> names = months.stream().map(YearMonth::toString).toList();
+        return String.join(", ", names.subList(0, last)) + " and " + names.get(last);
     }
 
     /** The sheets of the book, with what was wrong with its files. */

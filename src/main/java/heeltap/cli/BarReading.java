@@ -47,6 +47,7 @@ final class BarReading {
         if (folder.bookFiles().isEmpty()) {
             return Optional.empty();
         }
+        progress.begin("Reading the book");
         List<Sheet> sheets = keep(folder.bookSheets());
         LoadedBook book = keep(BookLoader.load(folder.name(), sheets));
         boolean fatal = problems.stream().anyMatch(problem -> problem.severity() == Problem.Severity.FATAL);

@@ -1,7 +1,6 @@
 package heeltap.cli;
 
 import heeltap.review.Reviews;
-import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
@@ -27,12 +26,14 @@ final class CheckCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        Optional<Reviews.Review> review = bar.review(console);
+        Optional<Reviews.Review> review = bar.review(console, true);
         if (review.isEmpty()) {
             return ExitCode.INPUT;
         }
-        CheckLines.print(review.get(), console);
-        SummaryLines.print(review.get(), List.of(), console);
+        if (!bar.json()) {
+            CheckLines.print(review.get(), console.out());
+        }
+        bar.printSummary("check", review.get(), Optional.empty(), console);
         return ExitCode.DONE;
     }
 }

@@ -4,30 +4,42 @@ import heeltap.document.CellValue;
 import heeltap.document.Table;
 import heeltap.review.Reviews.Review;
 import java.util.List;
-import java.util.Locale;
+import java.util.stream.IntStream;
 
-/** How each file was understood, as an aligned table of text. */
+/** How each file was understood, what was set aside, and the checks that do not hold. */
 final class CheckLines {
     private static final List<String> FILE_KEYS =
             List.of("file", "sheet", "kind", "encoding", "rows", "used", "ignored", "set_aside", "holds");
+    /** Where there is less room: the sheet stands behind its file, and the encoding behind the kind if it is unusual. */
+    private static final List<String> FEWER_FILE_KEYS =
+            List.of("file", "kind", "rows", "used", "ignored", "set_aside", "holds");
+
+    private static final int ROOM_FOR_ALL = 120;
     private static final List<String> ASIDE_KEYS = List.of("file", "row", "text", "reason", "nearest");
     private static final int MOST_ROWS = 30;
 
     private CheckLines() {}
 
-    static void print(Review review, Console console) {
-        table(find(review, "files"), FILE_KEYS, Integer.MAX_VALUE, console);
+    static void print(Review review, Screen screen) {
+        SummaryWords words = SummaryWords.in(review.document().language());
+        boolean room = !screen.terminal() || screen.width() >= ROOM_FOR_ALL;
+        table(find(review, "files"), room ? FILE_KEYS : FEWER_FILE_KEYS, Integer.MAX_VALUE, words, screen);
         Table aside = find(review, "set_aside");
         if (!aside.rows().isEmpty()) {
-            table(aside, ASIDE_KEYS, MOST_ROWS, console);
+            table(aside, ASIDE_KEYS, MOST_ROWS, words, screen);
         }
         Table controls = find(review, "controls");
         for (int row = 0; row < controls.rows().size(); row++) {
-            if (!text(controls.cell(row, "holds")).equals("yes")) {
-                console.out()
-                        .println("Does not hold: " + text(controls.cell(row, "control")) + " ("
-                                + text(controls.cell(row, "scope")) + "): " + text(controls.cell(row, "expected"))
-                                + " expected, " + text(controls.cell(row, "found")) + " found");
+            if (controls.cell(row, "holds").equals(CellValue.of(false))) {
+                screen.wrapped(
+                        words.say(
+                                "differs",
+                                text(controls.cell(row, "control"), words),
+                                text(controls.cell(row, "scope"), words),
+                                text(controls.cell(row, "expected"), words),
+                                text(controls.cell(row, "found"), words)),
+                        0,
+                        2);
             }
         }
     }
@@ -39,44 +51,49 @@ final class CheckLines {
                 .orElseThrow();
     }
 
-    private static void table(Table table, List<String> keys, int most, Console console) {
-        console.out().println(console.strong(table.title()));
-        int[] widths = keys.stream()
-                .mapToInt(key -> Math.max(heading(table, key).length(), widest(table, key, most)))
-                .toArray();
-        line(keys.stream().map(key -> heading(table, key)).toList(), widths, console);
-        int rows = Math.min(most, table.rows().size());
-        for (int row = 0; row < rows; row++) {
-            int index = row;
-            line(keys.stream().map(key -> text(table.cell(index, key))).toList(), widths, console);
+    private static void table(Table table, List<String> keys, int most, SummaryWords words, Screen screen) {
+        screen.heading(table.title());
+        int shown = Math.min(most, table.rows().size());
+        List<String> headings = keys.stream()
+                .map(key -> table.columns().get(table.indexOf(key)).heading())
+                .toList();
+        List<Boolean> right =
+                keys.stream().map(key -> isNumeric(table, key, shown)).toList();
+        List<List<String>> rows = IntStream.range(0, shown)
+                .mapToObj(row -> keys.stream()
+                        .map(key -> cell(table, row, key, keys, words))
+                        .toList())
+                .toList();
+        new TextTable(headings, right, rows).print(screen);
+        if (shown < table.rows().size()) {
+            screen.println("  " + words.say("more", table.rows().size() - shown));
         }
-        if (rows < table.rows().size()) {
-            console.out().println("  and " + (table.rows().size() - rows) + " more; the review lists them all");
-        }
-        console.out().println();
+        screen.println("");
     }
 
-    private static void line(List<String> cells, int[] widths, Console console) {
-        StringBuilder line = new StringBuilder("  ");
-        for (int i = 0; i < widths.length; i++) {
-            line.append(String.format(Locale.ROOT, "%-" + Math.max(1, widths[i]) + "s  ", cells.get(i)));
+    private static String cell(Table table, int row, String key, List<String> keys, SummaryWords words) {
+        String text = text(table.cell(row, key), words);
+        if (keys.equals(FEWER_FILE_KEYS) && key.equals("file")) {
+            return joined(text, text(table.cell(row, "sheet"), words));
         }
-        console.out().println(line.toString().stripTrailing());
-    }
-
-    private static String heading(Table table, String key) {
-        return table.columns().get(table.indexOf(key)).heading();
-    }
-
-    private static int widest(Table table, String key, int most) {
-        int widest = 0;
-        for (int row = 0; row < Math.min(most, table.rows().size()); row++) {
-            widest = Math.max(widest, text(table.cell(row, key)).length());
+        if (keys.equals(FEWER_FILE_KEYS) && key.equals("kind")) {
+            String encoding = text(table.cell(row, "encoding"), words);
+            return joined(text, encoding.equals("UTF-8") ? "" : encoding);
         }
-        return widest;
+        return text;
     }
 
-    private static String text(CellValue value) {
+    private static String joined(String first, String second) {
+        return second.isEmpty() ? first : first + ", " + second;
+    }
+
+    private static boolean isNumeric(Table table, String key, int rows) {
+        return IntStream.range(0, rows)
+                .mapToObj(row -> table.cell(row, key))
+                .allMatch(value -> value instanceof CellValue.Figure || value instanceof CellValue.Blank);
+    }
+
+    private static String text(CellValue value, SummaryWords words) {
         if (value instanceof CellValue.Text text) {
             return text.text().replace('\n', ' ');
         } else if (value instanceof CellValue.Figure figure) {
@@ -84,7 +101,7 @@ final class CheckLines {
         } else if (value instanceof CellValue.Sum sum) {
             return sum.money().toString();
         } else if (value instanceof CellValue.YesNo yesNo) {
-            return yesNo.yes() ? "yes" : "no";
+            return words.say(yesNo.yes() ? "yes" : "no");
         }
         return "";
     }

@@ -6,8 +6,10 @@ import java.io.OutputStreamWriter;
 import java.io.PrintStream;
 import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
 import java.time.DateTimeException;
 import java.time.YearMonth;
+import java.util.Map;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
@@ -33,18 +35,13 @@ public final class Main implements Runnable {
         // UTF-8 whatever the machine's own character set, so that every name prints as it is
         PrintStream out = new PrintStream(new FileOutputStream(FileDescriptor.out), true, StandardCharsets.UTF_8);
         PrintStream err = new PrintStream(new FileOutputStream(FileDescriptor.err), true, StandardCharsets.UTF_8);
-        boolean terminal = isTerminal();
-        String noColour = System.getenv("NO_COLOR");
-        boolean colour = terminal && (noColour == null || noColour.isEmpty());
-        int code = run(new Console(out, err, terminal, colour), args);
+        Map<String, String> environment = System.getenv();
+        Console console = new Console(
+                Terminals.screen(out, Path.of("/dev/stdout"), environment),
+                Terminals.screen(err, Path.of("/dev/stderr"), environment));
+        int code = run(console, args);
         out.flush();
         System.exit(code);
-    }
-
-    /** Java 17 has no other way to ask; from 22 on a console is always there, and its own question is to be asked. */
-    @SuppressWarnings("SystemConsoleNull")
-    private static boolean isTerminal() {
-        return System.console() != null;
     }
 
     /** Runs a command on the given streams and gives its exit code. */
@@ -54,10 +51,10 @@ public final class Main implements Runnable {
                 .addSubcommand(new CheckCommand(console))
                 .addSubcommand(new StartCommand(console))
                 .registerConverter(YearMonth.class, Main::month)
-                .setOut(writer(console.out()))
-                .setErr(writer(console.err()))
+                .setOut(writer(console.out().stream()))
+                .setErr(writer(console.err().stream()))
                 .setColorScheme(CommandLine.Help.defaultColorScheme(
-                        console.colour() ? CommandLine.Help.Ansi.ON : CommandLine.Help.Ansi.OFF));
+                        console.out().colour() ? CommandLine.Help.Ansi.ON : CommandLine.Help.Ansi.OFF));
         return commands.execute(args);
     }
 

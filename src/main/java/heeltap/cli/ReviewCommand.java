@@ -6,7 +6,6 @@ import java.io.IOException;
 import java.nio.file.Path;
 import java.time.Instant;
 import java.time.YearMonth;
-import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
@@ -42,20 +41,21 @@ final class ReviewCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        Optional<Reviews.Review> review = bar.review(console);
+        Optional<Reviews.Review> review = bar.review(console, false);
         if (review.isEmpty()) {
             return ExitCode.INPUT;
         }
         Path target = target();
         ReportFiles.Written written;
-        try {
+        try (Progress progress = bar.progress(console)) {
+            progress.begin("Writing the reports");
             written = ReportFiles.write(
                     review.get().document(), stamp(review.get().document().month()), target);
         } catch (IOException e) {
             console.err().println("stop: the reports could not be written to " + target + ": " + e.getMessage());
             return ExitCode.WRITE;
         }
-        SummaryLines.print(review.get(), List.of(written.pdf(), written.workbook(), written.tables()), console);
+        bar.printSummary("review", review.get(), Optional.of(written), console);
         return ExitCode.DONE;
     }
 

@@ -47,15 +47,16 @@ final class StartCommand implements Callable<Integer> {
             }
             return ExitCode.WRITE;
         }
-        console.out().println("A blank bar folder is in " + target);
-        console.out()
-                .println("  1. Fill in book/settings.csv: at least currency, and whether menu prices include tax.");
-        console.out().println("  2. List ingredients, preparations, drinks and their specs in book/.");
-        console.out()
-                .println(
-                        "  3. Rename the folder month to the month, such as 2026-10, and put the till's export and the");
-        console.out().println("     suppliers' invoices into it.");
-        console.out().println("  HEADINGS.md explains every heading.");
+        Screen out = console.out();
+        out.println("A blank bar folder is in " + target);
+        out.wrapped("1. Fill in book/settings.csv: at least currency, and whether menu prices include tax.", 2, 5);
+        out.wrapped("2. List ingredients, preparations, drinks and their specs in book/.", 2, 5);
+        out.wrapped(
+                "3. Rename the folder month to the month, such as 2026-10, and put the till's export and the suppliers'"
+                        + " invoices into it.",
+                2,
+                5);
+        out.wrapped("HEADINGS.md explains every heading.", 2, 2);
         return ExitCode.DONE;
     }
 

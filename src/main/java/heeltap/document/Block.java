@@ -11,6 +11,8 @@ public sealed interface Block
                 Block.Figures,
                 Block.Findings,
                 Block.TableView,
+                Block.Columns,
+                Block.Beside,
                 ScatterChart,
                 BarChart {
     /** A paragraph. */
@@ -45,4 +47,14 @@ public sealed interface Block
      * @param keys the columns shown, in this order
      */
     record TableView(Table table, List<String> keys) implements Block {}
+
+    /** Blocks that a page sets in two columns, down the first and then down the second; they go on over pages. */
+    record Columns(List<Block> blocks) implements Block {}
+
+    /**
+     * Two short stacks of blocks side by side, never parted by a page's end where they fit on one.
+     *
+     * @param leftPercent how much of the width the left stack takes, 1 to 99
+     */
+    record Beside(int leftPercent, List<Block> left, List<Block> right) implements Block {}
 }

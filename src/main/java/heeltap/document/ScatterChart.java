@@ -8,6 +8,7 @@ import java.util.List;
  *
  * @param name unique among the charts, such as {@code cocktails-margin}
  * @param title for people
+ * @param note a sentence under the title on where the cuts come from; empty for none
  * @param xTitle axis in plain words with its unit; so too the other
  * @param points in a fixed order
  * @param verticalCuts lines of equal x; so too the horizontal ones
@@ -18,6 +19,7 @@ import java.util.List;
 public record ScatterChart(
         String name,
         String title,
+        String note,
         String xTitle,
         String yTitle,
         Format xFormat,

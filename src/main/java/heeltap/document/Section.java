@@ -7,7 +7,6 @@ import java.util.List;
  *
  * @param id for links, such as {@code prices}
  * @param title for people
- * @param newPage whether it begins on a new page
- * @param wide whether its pages lie on their side
+ * @param newPage whether it opens a part of the report: it begins on a new page unless the one before is nearly empty
  */
-public record Section(String id, String title, boolean newPage, boolean wide, List<Block> blocks) {}
+public record Section(String id, String title, boolean newPage, List<Block> blocks) {}

@@ -4,7 +4,7 @@ import java.util.Locale;
 import java.util.Set;
 
 /**
- * A page's size and margins, in points.
+ * The size of the report's pages, which all lie on their side, and their margins, in points.
  *
  * @param width of the paper; so too the height
  */
@@ -12,17 +12,14 @@ record PageShape(float width, float height) {
     private static final Set<String> LETTER = Set.of("US", "CA");
 
     static final float SIDE = 50;
-    static final float TOP = 66;
-    static final float BOTTOM = 52;
+    static final float TOP = 58;
+    static final float BOTTOM = 46;
+    /** Between two columns. */
+    static final float GUTTER = 28;
 
-    /** Letter where the language's country uses it, else A4; on its side when wide. */
-    static PageShape of(Locale locale, boolean wide) {
-        PageShape upright = isLetter(locale) ? new PageShape(612, 792) : new PageShape(595, 842);
-        return wide ? upright.turned() : upright;
-    }
-
-    private PageShape turned() {
-        return new PageShape(/* width= */ height, /* height= */ width);
+    /** Letter where the language's country uses it, else A4. */
+    static PageShape of(Locale locale) {
+        return isLetter(locale) ? new PageShape(792, 612) : new PageShape(842, 595);
     }
 
     static boolean isLetter(Locale locale) {

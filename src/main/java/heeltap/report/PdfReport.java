@@ -21,6 +21,7 @@ import java.util.GregorianCalendar;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import org.jspecify.annotations.Nullable;
 
 /** A document as PDF: laid out in full first, so that page numbers are known, then drawn. */
 final class PdfReport {
@@ -28,11 +29,13 @@ final class PdfReport {
     private final Instant stamp;
     private final Faces faces = new Faces();
     private final Printing printing;
+    private final PageShape shape;
 
     private PdfReport(Document document, Instant stamp) {
         this.document = document;
         this.stamp = stamp;
         this.printing = new Printing(document.language(), document.currency());
+        this.shape = PageShape.of(document.language());
     }
 
     /** The same bytes for the same document and stamp. */
@@ -45,8 +48,7 @@ final class PdfReport {
         Map<String, Integer> pageOfSection = new LinkedHashMap<>();
         List<Page> pages = layOut(root, pageOfSection);
         ByteArrayOutputStream bytes = new ByteArrayOutputStream();
-        com.lowagie.text.Document pdf =
-                new com.lowagie.text.Document(size(pages.get(0).shape()), 0, 0, 0, 0);
+        com.lowagie.text.Document pdf = new com.lowagie.text.Document(size(), 0, 0, 0, 0);
         PdfWriter writer = PdfWriter.getInstance(pdf, bytes);
         writer.setPdfVersion(PdfWriter.VERSION_1_7);
         writer.setTagged();
@@ -55,49 +57,43 @@ final class PdfReport {
         writer.getInfo().put(PdfName.PRODUCER, text("Heeltap"));
         for (int i = 0; i < pages.size(); i++) {
             if (i > 0) {
-                pdf.setPageSize(size(pages.get(i).shape()));
                 pdf.newPage();
             }
             writer.setPageEmpty(false);
-            draw(
-                    pages.get(i),
-                    i + 1,
-                    pages.size(),
-                    new Canvas(writer, faces, pages.get(i).shape().height(), pageOfSection));
+            draw(pages.get(i), i + 1, pages.size(), new Canvas(writer, faces, shape.height(), pageOfSection));
         }
         pdf.close();
         return SubsetNames.fixed(bytes.toByteArray());
     }
 
     private List<Page> layOut(Tag root, Map<String, Integer> pageOfSection) {
-        PageFlow flow = new PageFlow();
+        PageFlow flow = new PageFlow(shape);
         boolean first = true;
-        for (Section section : document.sections()) {
-            PageShape shape = PageShape.of(document.language(), section.wide());
-            flow.begin(shape, section.newPage());
-            if (first) {
-                flow.add(List.of(masthead(root.child("H1"), shape)));
+        List<Section> sections = document.sections();
+        flow.add(List.of(masthead(root.child("H1"), sections.isEmpty() ? null : sections.get(0))));
+        for (Section section : sections) {
+            if (!first) {
+                flow.begin(section.newPage());
             }
-            List<Slab> slabs = new BlockLayout(faces, printing, shape).section(section, root);
-            pageOfSection.put(section.id(), flow.add(slabs));
+            List<Piece> pieces =
+                    new BlockLayout(faces, printing, shape, shape.contentWidth()).section(section, first, root);
+            pageOfSection.put(section.id(), flow.add(pieces));
             first = false;
-        }
-        if (first) {
-            PageShape shape = PageShape.of(document.language(), false);
-            flow.begin(shape, true);
-            flow.add(List.of(masthead(root.child("H1"), shape)));
         }
         return flow.pages();
     }
 
-    private Slab masthead(Tag tag, PageShape shape) {
+    private Slab masthead(Tag tag, @Nullable Section first) {
         Ink bar = new Ink(Face.BOLD, 10, Look.ACCENT);
         Ink title = new Ink(Face.SERIF, Look.TITLE, Look.INK);
         List<String> bars = bar.wrap(faces, document.bar(), shape.contentWidth());
         List<String> titles = title.wrap(faces, document.title(), shape.contentWidth());
         float titleTop = bars.size() * bar.leading() + 2;
-        float height = titleTop + titles.size() * title.leading() + 4;
+        float height = titleTop + titles.size() * title.leading() + 2;
         return Slab.of(0, height, (canvas, x, top) -> {
+                    if (first != null) {
+                        canvas.anchor(first.id(), first.title(), top);
+                    }
                     BlockLayout.lines(canvas, tag, bar, x, top, bars);
                     BlockLayout.lines(canvas, tag, title, x, top + titleTop, titles);
                 })
@@ -105,14 +101,13 @@ final class PdfReport {
     }
 
     private void draw(Page page, int number, int of, Canvas canvas) {
-        PageShape shape = page.shape();
         if (number > 1) {
             canvas.ornament(Ink.SMALL, PageShape.SIDE, 36, document.bar());
             canvas.ornamentRight(Ink.SMALL, shape.right(), 36, printing.month(document.month()));
             canvas.rule(PageShape.SIDE, shape.right(), 43, 0.4f, Look.HAIRLINE);
         }
         for (Placed placed : page.placed()) {
-            placed.slab().painter().paint(canvas, PageShape.SIDE, placed.top());
+            placed.slab().painter().paint(canvas, PageShape.SIDE + placed.left(), placed.top());
         }
         float foot = shape.height() - 28;
         String amounts = printing.words().get("amounts", document.currency().getCurrencyCode());
@@ -143,7 +138,7 @@ final class PdfReport {
         return new PdfString(text, PdfObject.TEXT_UNICODE);
     }
 
-    private static Rectangle size(PageShape shape) {
+    private Rectangle size() {
         return new Rectangle(shape.width(), shape.height());
     }
 }

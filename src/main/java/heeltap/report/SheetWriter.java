@@ -136,6 +136,11 @@ final class SheetWriter {
             figures(figures.figures());
         } else if (block instanceof Block.Findings findings) {
             findings(findings.findings());
+        } else if (block instanceof Block.Columns columns) {
+            blocks(columns.blocks());
+        } else if (block instanceof Block.Beside beside) {
+            blocks(beside.left());
+            blocks(beside.right());
         } else if (block instanceof Block.TableView view) {
             table(view.table());
         } else if (block instanceof ScatterChart || block instanceof BarChart) {

@@ -1,5 +1,6 @@
 package heeltap.report;
 
+import java.util.List;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -16,7 +17,7 @@ record Slab(
         float height,
         boolean withNext,
         @Nullable Slab repeated,
-        Painter painter) {
+        Painter painter) implements Piece {
     /** Draws with the upper left corner at a point. */
     interface Painter {
         void paint(Canvas canvas, float x, float top);
@@ -24,6 +25,22 @@ record Slab(
 
     static Slab of(float before, float height, Painter painter) {
         return new Slab(before, height, false, null, painter);
+    }
+
+    /** Slabs one under the other as one that is never broken. */
+    static Slab stacked(float before, List<Slab> slabs) {
+        float height = 0;
+        for (int i = 0; i < slabs.size(); i++) {
+            height += (i == 0 ? 0 : slabs.get(i).before()) + slabs.get(i).height();
+        }
+        return of(before, height, (canvas, x, top) -> {
+            float y = top;
+            for (int i = 0; i < slabs.size(); i++) {
+                y += i == 0 ? 0 : slabs.get(i).before();
+                slabs.get(i).painter().paint(canvas, x, y);
+                y += slabs.get(i).height();
+            }
+        });
     }
 
     Slab keptWithNext() {

@@ -16,7 +16,6 @@ import heeltap.record.Settings;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 
 /** Lays a review out as sections, sheets and tables. */
@@ -69,94 +68,102 @@ final class Layout {
     private List<Section> sections(List<Finding> findings) {
         List<Section> sections = new ArrayList<>();
         sections.add(findingsPage(findings));
-        sections.add(section(PLOTS, true, false, plots()));
-        sections.add(section(
-                DRINKS,
-                true,
-                true,
+        sections.add(section(PLOTS, true, plots()));
+        sections.add(section(DRINKS, true, drinks()));
+        if (!review.chains().isEmpty()) {
+            sections.add(section(CHANGES, false, StockSections.changes(tables, words)));
+        }
+        sections.add(section(PRICES, true, prices()));
+        sections.add(section(COSTS, true, costs()));
+        sections.add(section(STOCK, true, stockBlocks()));
+        sections.add(section(INVOICES, false, StockSections.invoices(tables, words)));
+        sections.add(section(LEDGER, false, StockSections.ledger(review, tables, words)));
+        sections.add(section(PREPARATIONS, true, preparations()));
+        sections.add(section(SET_ASIDE, true, setAsideBlocks()));
+        sections.add(section(CHECKS, false, checks()));
+        sections.add(section(METHODS, true, List.of(new Block.Columns(Methods.blocks(words)))));
+        sections.add(section(CAUTIONS, false, List.of(new Block.Columns(cautions()))));
+        return sections;
+    }
+
+    private List<Block> drinks() {
+        return List.of(
                 view(
                         tables.drinks(),
                         "drink sold complimentary net_sales net_price cost cost_percent margin total_margin popularity_percent margin_class cost_class cost_margin_class certainty_percent"),
                 text("drinks.read"),
-                notes()));
-        sections.add(section(
-                PRICES,
-                true,
-                true,
+                notes());
+    }
+
+    private List<Block> prices() {
+        return List.of(
                 text("prices.read"),
                 view(
                         tables.prices(),
                         "drink price_now price_suggested change_percent cost_percent_now cost_percent_new margin_now margin_new break_even_units_percent reason"),
+                caution("caution.prices"),
                 heading("table.price_range.title"),
                 text("price-range.read"),
                 view(
                         tables.priceRange(),
-                        "group items lowest highest range_ratio low_band middle_band high_band offered_average sold_average response_ratio finding"),
-                caution("caution.prices")));
-        sections.add(
-                section(
-                        COSTS,
-                        true,
-                        true,
-                        view(
-                                tables.ingredients(),
-                                "ingredient measure unit_cost price_basis supplier invoice date previous_unit_cost change_percent use margin_effect")));
-        sections.add(section(
-                PREPARATIONS,
-                true,
-                true,
+                        "group items lowest highest range_ratio low_band middle_band high_band offered_average sold_average response_ratio finding"));
+    }
+
+    private List<Block> costs() {
+        return List.of(
+                view(
+                        tables.ingredients(),
+                        "ingredient measure unit_cost price_basis supplier invoice date previous_unit_cost change_percent use margin_effect"));
+    }
+
+    private List<Block> preparations() {
+        return List.of(
                 view(
                         tables.preparations(),
                         "preparation makes unit batch_cost unit_cost labour abv_percent sugar_g_per_100ml citric_g_per_100ml malic_g_per_100ml keeps_days month_use batches"),
                 heading("table.preparation_lines.title"),
                 view(tables.preparationLines(), "preparation ingredient amount unit cost computed written"),
-                caution("caution.acids"),
-                caution("caution.keep")));
-        sections.add(section(STOCK, true, true, stockBlocks()));
-        sections.add(section(INVOICES, true, true, StockSections.invoices(tables, words)));
-        if (!review.chains().isEmpty()) {
-            sections.add(section(CHANGES, false, true, StockSections.changes(tables, words)));
-        }
-        sections.add(section(LEDGER, true, true, StockSections.ledger(review, tables, words)));
-        sections.add(section(SET_ASIDE, true, true, setAsideBlocks()));
-        sections.add(section(
-                CHECKS,
-                true,
-                true,
+                new Block.Columns(List.of(caution("caution.acids"), caution("caution.keep"))));
+    }
+
+    private List<Block> checks() {
+        return List.of(
                 view(tables.files(), "file sheet kind encoding rows used ignored set_aside money printed_total holds"),
                 heading("table.controls.title"),
-                view(tables.controls(), "control scope expected found difference holds")));
-        sections.add(section(METHODS, true, false, Methods.blocks(words)));
-        sections.add(section(
-                CAUTIONS,
-                false,
-                false,
+                view(tables.controls(), "control scope expected found difference holds"));
+    }
+
+    private List<Block> cautions() {
+        return List.of(
                 caution("caution.alcohol"),
                 caution("caution.allergens"),
                 caution("caution.egg"),
                 caution("caution.acids"),
                 caution("caution.keep"),
                 caution("caution.prices"),
-                caution("caution.books")));
-        return sections;
+                caution("caution.books"));
     }
 
     private Section findingsPage(List<Finding> findings) {
-        List<Block> blocks = new ArrayList<>();
-        blocks.add(new Block.Figures(figures()));
-        blocks.add(new Block.Heading(words.say("findings.heading")));
-        blocks.add(
+        List<Block> left = new ArrayList<>();
+        left.add(new Block.Heading(words.say("findings.heading")));
+        left.add(
                 findings.isEmpty()
                         ? text("findings.none")
                         : new Block.Findings(
                                 findings.stream().limit(FIRST_PAGE_FINDINGS).toList()));
+        List<Block> right = new ArrayList<>();
         List<String> decisions = FindingList.decisions(review, words);
         if (!decisions.isEmpty()) {
-            blocks.add(new Block.Heading(words.say("decide.heading")));
-            blocks.add(new Block.Points(decisions));
+            right.add(new Block.Heading(words.say("decide.heading")));
+            right.add(new Block.Points(decisions));
         }
-        blocks.add(new Block.Paragraph(joined()));
-        return new Section(FINDINGS, words.say("section." + FINDINGS), false, false, blocks);
+        right.add(new Block.Paragraph(joined()));
+        return new Section(
+                FINDINGS,
+                words.say("section." + FINDINGS),
+                false,
+                List.of(new Block.Figures(figures()), new Block.Beside(58, left, right)));
     }
 
     /** The share of the till's money that was joined to drinks. */
@@ -233,11 +240,7 @@ final class Layout {
     private List<Block> plots() {
         List<Block> blocks = new ArrayList<>();
         blocks.add(text("plots.read"));
-        for (Map.Entry<String, List<DrinkRow>> group :
-                Plots.groups(review.rows()).entrySet()) {
-            blocks.add(Plots.cost(group.getKey(), group.getValue(), words));
-            blocks.add(Plots.margin(group.getKey(), group.getValue(), words));
-        }
+        blocks.addAll(Plots.blocks(review.rows(), words));
         return blocks;
     }
 
@@ -337,11 +340,7 @@ final class Layout {
         sheets.add(new WorkbookSheet(
                 words.say("sheet.summary"),
                 List.of(new Block.Figures(figures()), new Block.Findings(findings), new Block.Paragraph(joined()))));
-        List<Block> plots = new ArrayList<>();
-        Plots.groups(review.rows()).forEach((group, rows) -> {
-            plots.add(Plots.cost(group, rows, words));
-            plots.add(Plots.margin(group, rows, words));
-        });
+        List<Block> plots = Plots.blocks(review.rows(), words);
         if (!plots.isEmpty()) {
             sheets.add(new WorkbookSheet(words.say("sheet.plots"), plots));
         }
@@ -361,12 +360,8 @@ final class Layout {
         return sheets;
     }
 
-    private Section section(String id, boolean newPage, boolean wide, List<Block> blocks) {
-        return new Section(id, words.say("section." + id), newPage, wide, blocks);
-    }
-
-    private Section section(String id, boolean newPage, boolean wide, Block... blocks) {
-        return section(id, newPage, wide, List.of(blocks));
+    private Section section(String id, boolean newPage, List<Block> blocks) {
+        return new Section(id, words.say("section." + id), newPage, blocks);
     }
 
     private static Block.TableView view(Table table, String keys) {

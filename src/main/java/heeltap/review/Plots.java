@@ -1,5 +1,6 @@
 package heeltap.review;
 
+import heeltap.document.Block;
 import heeltap.document.Format;
 import heeltap.document.ScatterChart;
 import heeltap.document.ScatterChart.Cut;
@@ -23,6 +24,9 @@ import java.util.function.Function;
 final class Plots {
     private static final Exact SURE = Exact.of(80);
 
+    /** Plots of no more drinks are readable at half a page's width. */
+    private static final int SMALL = 25;
+
     private Plots() {}
 
     /** The groups with drinks that can be plotted, in the order of first mention. */
@@ -36,11 +40,28 @@ final class Plots {
         return groups;
     }
 
+    /** Both plots of each group: side by side where they are small, else one after the other. */
+    static List<Block> blocks(List<DrinkRow> drinks, Words words) {
+        List<Block> blocks = new ArrayList<>();
+        groups(drinks).forEach((group, rows) -> {
+            ScatterChart cost = cost(group, rows, words);
+            ScatterChart margin = margin(group, rows, words);
+            if (rows.size() <= SMALL) {
+                blocks.add(new Block.Beside(50, List.of(cost), List.of(margin)));
+            } else {
+                blocks.add(cost);
+                blocks.add(margin);
+            }
+        });
+        return blocks;
+    }
+
     static ScatterChart cost(String group, List<DrinkRow> rows, Words words) {
         MenuThresholds cuts = rows.get(0).menu().thresholds();
         return new ScatterChart(
                 id(group) + "-cost",
                 words.say("plot.cost.title", group),
+                words.say("plot.cost.note"),
                 words.say("plot.popularity"),
                 words.say("plot.cost.axis"),
                 Format.PERCENT,
@@ -66,9 +87,12 @@ final class Plots {
 
     static ScatterChart margin(String group, List<DrinkRow> rows, Words words) {
         MenuThresholds cuts = rows.get(0).menu().thresholds();
+        Exact rule =
+                cuts.popularityPercent().dividedBy(cuts.equalSharePercent()).times(Exact.HUNDRED);
         return new ScatterChart(
                 id(group) + "-margin",
                 words.say("plot.margin.title", group),
+                words.say("plot.margin.note", words.percent(rule)),
                 words.say("plot.popularity"),
                 words.say("plot.margin.axis"),
                 Format.PERCENT,

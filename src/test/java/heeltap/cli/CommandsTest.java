@@ -38,7 +38,7 @@ class CommandsTest {
         Path out = temp.resolve("out");
         Run run = Run.of("review", SAMPLE, "2025-01", "--out", out.toString());
         assertThat(run.code()).isEqualTo(ExitCode.INPUT);
-        assertThat(run.err()).contains("The bar folder has no such month.", "2026-09, 2026-10");
+        assertThat(run.err()).contains("The bar folder has no such month.", "It has 2026-09 and 2026-10.");
         assertThat(out).doesNotExist();
     }
 

@@ -27,7 +27,7 @@ final class MillionRowsBenchmark {
         PrintStream out = new PrintStream(System.out, true, StandardCharsets.UTF_8);
         long start = System.nanoTime();
         int code = Main.run(
-                new Console(out, out, false, false),
+                new Console(Screen.plain(out), Screen.plain(out)),
                 "review",
                 bar.toString(),
                 "--out",

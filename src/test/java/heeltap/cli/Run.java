@@ -17,10 +17,20 @@ record Run(int code, String out, String err) {
         ByteArrayOutputStream err = new ByteArrayOutputStream();
         int code = Main.run(
                 new Console(
-                        new PrintStream(out, true, StandardCharsets.UTF_8),
-                        new PrintStream(err, true, StandardCharsets.UTF_8),
-                        false,
-                        false),
+                        Screen.plain(new PrintStream(out, true, StandardCharsets.UTF_8)),
+                        Screen.plain(new PrintStream(err, true, StandardCharsets.UTF_8))),
+                args);
+        return new Run(code, out.toString(StandardCharsets.UTF_8), err.toString(StandardCharsets.UTF_8));
+    }
+
+    /** The same on a terminal of so many columns. */
+    static Run onTerminal(int width, boolean colour, String... args) {
+        ByteArrayOutputStream out = new ByteArrayOutputStream();
+        ByteArrayOutputStream err = new ByteArrayOutputStream();
+        int code = Main.run(
+                new Console(
+                        new Screen(new PrintStream(out, true, StandardCharsets.UTF_8), true, colour, width),
+                        new Screen(new PrintStream(err, true, StandardCharsets.UTF_8), true, colour, width)),
                 args);
         return new Run(code, out.toString(StandardCharsets.UTF_8), err.toString(StandardCharsets.UTF_8));
     }

@@ -131,7 +131,7 @@ final class WrittenBar {
 
         private static Reviewed of(Path folder, Optional<YearMonth> wanted) {
             PrintStream stream = new PrintStream(new ByteArrayOutputStream(), true, StandardCharsets.UTF_8);
-            try (Progress progress = new Progress(new Console(stream, stream, false, false), true)) {
+            try (Progress progress = new Progress(Screen.plain(stream), true)) {
                 return new Reviewed(Reviews.of(
                         BarReading.read(folder, wanted, progress).value().orElseThrow()));
             }

@@ -69,6 +69,7 @@ class LabelPlacementTest {
         return new ScatterChart(
                 "menu",
                 "Menu",
+                "",
                 "paid units",
                 "cost percent",
                 Format.COUNT,

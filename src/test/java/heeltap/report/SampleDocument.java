@@ -98,7 +98,6 @@ final class SampleDocument {
                                 "menu",
                                 "Cost, margin and popularity",
                                 true,
-                                false,
                                 List.of(
                                         new Block.Paragraph(
                                                 "Each mark is a drink. To the right of the upright line it sells more than its"
@@ -108,7 +107,6 @@ final class SampleDocument {
                         new Section(
                                 "drinks",
                                 "Drinks",
-                                true,
                                 true,
                                 List.of(
                                         new TableView(
@@ -123,14 +121,12 @@ final class SampleDocument {
                                 "stock",
                                 "Invoice lines",
                                 true,
-                                false,
                                 List.of(new TableView(
                                         invoices,
                                         List.of("row", "date", "product", "quantity", "goods", "unit_cost")))),
                         new Section(
                                 "aside",
                                 "Set aside",
-                                false,
                                 false,
                                 List.of(
                                         new TableView(aside, List.of("file", "row")),
@@ -151,7 +147,6 @@ final class SampleDocument {
         return new Section(
                 "findings",
                 "The month in short",
-                false,
                 false,
                 List.of(
                         new Block.Figures(List.of(
@@ -365,6 +360,7 @@ final class SampleDocument {
         return new ScatterChart(
                 name,
                 title,
+                "Popular means seven tenths of an equal share.",
                 "paid units in the month",
                 cost ? "cost in percent of net price" : "margin of one serve, EUR",
                 Format.COUNT,
