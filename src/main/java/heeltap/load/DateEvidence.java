@@ -139,6 +139,7 @@ final class DateEvidence {
                     possible.add(order);
                 }
             }
+            dropYearFirst(possible);
             if (possible.size() == 1) {
                 return new Decision(shape, possible.get(0), example, "");
             }
@@ -148,6 +149,14 @@ final class DateEvidence {
             return differing == 0
                     ? new Decision(shape, possible.get(0), example, "")
                     : open(shape, possible, language, month);
+        }
+
+        /** 03.10.26 is not taken for a day of 2003 where another order puts all dates into the month. */
+        private void dropYearFirst(List<DateOrder> possible) {
+            boolean other = possible.stream().anyMatch(order -> inMonth[order.at()] == total);
+            if (other && inMonth[DateOrder.YEAR_MONTH_DAY.at()] == 0) {
+                possible.remove(DateOrder.YEAR_MONTH_DAY);
+            }
         }
 
         private Decision contradictory(DateText.Shape shape) {

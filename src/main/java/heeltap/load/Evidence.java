@@ -61,7 +61,7 @@ final class Evidence {
             }
             return true;
         });
-        return evidence.decide(log);
+        return evidence.decide(sheet, log);
     }
 
     private void see(Field field, Cell cell) {
@@ -99,11 +99,11 @@ final class Evidence {
         }
     }
 
-    private Reading decide(ProblemLog log) {
+    private Reading decide(Sheet sheet, ProblemLog log) {
         DateOrder set = context.dates(layout.sheet().file());
         List<DateEvidence.Decision> orders = dates.decide(set, DateOrder.of(context.language()));
         tellDates(orders, log);
-        @Nullable Decimals[] decimals = decimals(log);
+        @Nullable Decimals[] decimals = decimals(sheet, log);
         boolean hasKinds = layout.has(Field.KIND) && isKinds(log);
         boolean hasMarks = layout.has(Field.VOID) && isVoids(log);
         boolean mayVoid =
@@ -153,16 +153,21 @@ final class Evidence {
         }
     }
 
-    private @Nullable Decimals[] decimals(ProblemLog log) {
+    private @Nullable Decimals[] decimals(Sheet sheet, ProblemLog log) {
         Decimals set = context.decimals(layout.sheet().file());
         Decimals file = provenByFile();
-        Decimals language = Decimals.of(context.language());
+        StyleWitness.Verdict sums = set == null && isOpen() ? StyleWitness.find(sheet, layout) : null;
+        Decimals fallback = sums != null ? sums.style() : file != null ? file : Decimals.of(context.language());
+        String why = sums != null
+                ? sums.why()
+                : file != null
+                        ? "as the file's other columns are written"
+                        : "as the bar's language " + context.language().toLanguageTag() + " writes them";
         @Nullable Decimals[] styles = new @Nullable Decimals[Field.SIZE];
         for (Field field : Field.values()) {
             NumberEvidence evidence = numbers[field.at()];
             if (evidence != null) {
                 Decimals proven = evidence.proven();
-                Decimals fallback = file != null ? file : language;
                 boolean mixed = set == null && evidence.isContradictory();
                 styles[field.at()] = mixed ? null : set != null ? set : proven != null ? proven : fallback;
                 if (mixed) {
@@ -173,19 +178,26 @@ final class Evidence {
                             "The numbers of this column are written with decimal points and with decimal commas.",
                             "Set Decimals for this file in the sheet Columns of the book, or export it again.");
                 } else if (set == null && proven == null && evidence.open() > 0) {
-                    tellOpen(field, evidence, fallback, file != null, log);
+                    tellOpen(field, evidence, fallback, why, log);
                 }
             } else {
-                styles[field.at()] = set != null ? set : file != null ? file : language;
+                styles[field.at()] = set != null ? set : fallback;
             }
         }
         return styles;
     }
 
-    private void tellOpen(Field field, NumberEvidence evidence, Decimals taken, boolean byFile, ProblemLog log) {
-        String why = byFile
-                ? "as the file's other columns are written"
-                : "as the bar's language " + context.language().toLanguageTag() + " writes them";
+    /** Whether any column has numbers that can be read two ways and nothing in it that says which. */
+    private boolean isOpen() {
+        for (NumberEvidence evidence : numbers) {
+            if (evidence != null && evidence.proven() == null && !evidence.isContradictory() && evidence.open() > 0) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    private void tellOpen(Field field, NumberEvidence evidence, Decimals taken, String why, ProblemLog log) {
         log.notice(
                 ProblemKind.VALUE_AMBIGUOUS,
                 layout.column(field),

@@ -70,8 +70,7 @@ class ExportsTest {
         }
         copy(folder.resolve("month"), bar.resolve("2026-10"));
         PrintStream quiet = new PrintStream(OutputStream.nullOutputStream(), true, StandardCharsets.UTF_8);
-        var read = BarReading.read(
-                bar, Optional.of(YearMonth.of(2026, 10)), new Progress(new Console(quiet, quiet, false, false), true));
+        var read = BarReading.read(bar, Optional.of(YearMonth.of(2026, 10)), new Progress(Screen.plain(quiet), true));
         List<String> found = ReadMonth.lines(read.value().orElseThrow().months().get(0), read.problems());
         List<String> expected = Files.readAllLines(folder.resolve("expected.txt"));
         assertThat(fitted(found, expected)).as(folder.toString()).isEqualTo(String.join("\n", expected));
