@@ -40,7 +40,7 @@ final class MenuStage {
         this.calendar = calendar;
         this.words = words;
         this.rules = rules(book);
-        book.categories().forEach(category -> categories.put(heeltap.match.Folding.fold(category.name()), category));
+        book.categories().forEach(category -> categories.put(heeltap.record.Folding.fold(category.name()), category));
     }
 
     static MenuRules rules(Book book) {
@@ -205,7 +205,7 @@ final class MenuStage {
     }
 
     private Optional<Category> category(Drink drink) {
-        return Optional.ofNullable(categories.get(heeltap.match.Folding.fold(drink.category())));
+        return Optional.ofNullable(categories.get(heeltap.record.Folding.fold(drink.category())));
     }
 
     private String group(Drink drink) {

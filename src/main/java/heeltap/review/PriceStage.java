@@ -25,14 +25,14 @@ final class PriceStage {
 
     static List<PriceSuggestion> suggestions(Book book, List<DrinkRow> rows) {
         Map<String, Category> categories = new HashMap<>();
-        book.categories().forEach(category -> categories.put(heeltap.match.Folding.fold(category.name()), category));
+        book.categories().forEach(category -> categories.put(heeltap.record.Folding.fold(category.name()), category));
         List<PricedDrink> drinks = rows.stream()
                 .filter(DrinkRow::listedAtEnd)
                 .map(row -> priced(
                         row,
                         targetPercent(
                                 Optional.ofNullable(categories.get(
-                                        heeltap.match.Folding.fold(row.drink().category()))),
+                                        heeltap.record.Folding.fold(row.drink().category()))),
                                 book.settings())))
                 .toList();
         return TargetCostPricing.suggest(drinks, rules(book.settings()));

@@ -1,4 +1,4 @@
-package heeltap.match;
+package heeltap.record;
 
 import static org.assertj.core.api.Assertions.assertThat;
 

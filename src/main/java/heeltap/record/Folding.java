@@ -1,4 +1,4 @@
-package heeltap.match;
+package heeltap.record;
 
 import java.text.Normalizer;
 import java.util.Locale;
@@ -49,7 +49,7 @@ public final class Folding {
     }
 
     /** The words of a name, each folded, with one space between them: for judging likeness. */
-    static String words(String name) {
+    public static String words(String name) {
         String plain = letters(name);
         StringBuilder words = new StringBuilder(plain.length());
         plain.codePoints().forEach(c -> {
