@@ -127,6 +127,9 @@ public final class MonthLoader {
         }
         try (InputStream stream = bytes.open()) {
             EInvoices.EInvoice invoice = EInvoices.read(stream, place);
+            for (String fault : EInvoiceSums.faults(invoice)) {
+                out.log().fault(ProblemKind.TOTAL_DIFFERS, place, "", fault, "Ask the supplier for a correct invoice.");
+            }
             accounts.add(invoices.read(new EInvoiceSheet(invoice, place, context.packs())));
         } catch (EInvoices.Unreadable e) {
             refuse(facts(file), e.reason());
