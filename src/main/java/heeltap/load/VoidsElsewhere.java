@@ -11,10 +11,10 @@ import org.jspecify.annotations.Nullable;
 
 /** Voids whose cancelled row stands in another sheet: it is the next of their ticket, item, quantity and money. */
 final class VoidsElsewhere {
-    private final Map<String, List<Void>> open = new HashMap<>();
+    private final Map<String, List<Cancelling>> open = new HashMap<>();
 
     /** A void; its money is null where none is printed. */
-    private record Void(BigDecimal quantity, @Nullable BigDecimal money, Place place) {
+    private record Cancelling(BigDecimal quantity, @Nullable BigDecimal money, Place place) {
         boolean cancels(SaleRow sale) {
             BigDecimal other = sale.quantity;
             return other != null
@@ -29,13 +29,13 @@ final class VoidsElsewhere {
         if (quantity != null) {
             BigDecimal money = sale.money == null ? null : sale.money.abs();
             open.computeIfAbsent(Returns.key(fields), key -> new ArrayList<>())
-                    .add(new Void(quantity.abs(), money, place));
+                    .add(new Cancelling(quantity.abs(), money, place));
         }
     }
 
     /** Whether a void of another sheet cancels this row; each cancels one. */
     boolean cancels(Fields fields, SaleRow sale) {
-        List<Void> voids = open.isEmpty() ? null : open.get(Returns.key(fields));
+        List<Cancelling> voids = open.isEmpty() ? null : open.get(Returns.key(fields));
         for (int i = 0; voids != null && i < voids.size(); i++) {
             if (voids.get(i).cancels(sale)) {
                 voids.remove(i);
