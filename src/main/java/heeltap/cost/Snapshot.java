@@ -196,7 +196,7 @@ final class Snapshot {
                 Collections.unmodifiableMap(sums.use()),
                 Collections.unmodifiableMap(sums.preparations()),
                 contents,
-                Glass.of(row, contents),
+                Glass.of(row, contents, new Ice(book.settings())),
                 sums.allergens(),
                 Cause.told(recipe.causes(), row.name()),
                 recipe.notices(),

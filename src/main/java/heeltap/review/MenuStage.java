@@ -196,7 +196,7 @@ final class MenuStage {
         return book.settings().get(Setting.LOWEST_PRICE_PER_GRAM).isPositive()
                 && (candidate.cost().lines().isEmpty()
                         || !candidate.cost().unknownComposition().isEmpty()
-                        || !DrinkTable.isWhole(candidate.cost()));
+                        || !Served.isWhole(candidate.cost()));
     }
 
     private static boolean soldOffMenu(Candidate candidate) {

@@ -45,7 +45,18 @@ final class Shapes {
             "total_margin_threshold:UNIT_MONEY",
             "margin_after_labour:UNIT_MONEY",
             "margin_class_after_labour",
-            "acidity_as_citric_g:AMOUNT");
+            "acidity_as_citric_g:AMOUNT",
+            "water_percent:PERCENT",
+            "water_from",
+            "end_celsius:AMOUNT",
+            "sugar_to_acid:AMOUNT",
+            "sugar_g_per_100ml:AMOUNT",
+            "acid_g_per_100ml:AMOUNT",
+            "acidity_as_citric_g_per_100ml:AMOUNT",
+            "salt_g_per_100ml:AMOUNT",
+            "energy_kcal:AMOUNT",
+            "energy_kj:AMOUNT",
+            "volume_estimated:YES_NO");
     static final TableShape PRICES = TableShape.of(
             "prices",
             "drink",
@@ -323,7 +334,13 @@ final class Shapes {
             "sheet",
             "row:COUNT");
     static final TableShape CONTROLS = TableShape.of(
-            "controls", "control", "scope", "expected:MONEY", "found:MONEY", "difference:MONEY", "holds:YES_NO");
+            "controls",
+            "control",
+            "scope",
+            "expected:MONEY_OR_COUNT",
+            "found:MONEY_OR_COUNT",
+            "difference:MONEY_OR_COUNT",
+            "holds:YES_NO");
 
     private Shapes() {}
 }
