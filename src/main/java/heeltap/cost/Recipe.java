@@ -53,7 +53,11 @@ final class Recipe {
 
     private static Problem unclearAmount(SpecLine line, SpecAmount.Unclear unclear) {
         return Problem.fault(
-                ProblemKind.SPEC_FAULT, line.place(), line.amountText(), unclear.reason(), "Write an amount and a unit.");
+                ProblemKind.SPEC_FAULT,
+                line.place(),
+                line.amountText(),
+                unclear.reason(),
+                "Write an amount and a unit.");
     }
 
     /** Faults that the reader of the book has been told of where they stand. */
