@@ -74,7 +74,10 @@ final class CountSheet {
         BigDecimal value = measured == null ? null : measured.value;
         tally.in(value, null);
         totals.add(fields);
-        if (verdict == null) {
+        String misfit = reading.misfit(row, layout);
+        if (misfit != null) {
+            setAside(row, ProblemKind.VALUE_DOUBTFUL, null, misfit, RowsOut.text(row), value, List.of());
+        } else if (verdict == null) {
             setAside(
                     row,
                     ProblemKind.VALUE_MISSING,
@@ -231,13 +234,20 @@ final class CountSheet {
     private void setAside(
             Row row,
             ProblemKind problem,
-            Field field,
+            @Nullable Field field,
             String reason,
             String text,
             @Nullable BigDecimal value,
             List<String> nearest) {
         tally.fate(Tally.Fate.SET_ASIDE, value, null);
-        out.setAside(layout.cell(field, row.number()), problem, reason, text, value, null, nearest);
+        out.setAside(
+                field == null ? layout.sheet().withRow(row.number()) : layout.cell(field, row.number()),
+                problem,
+                reason,
+                text,
+                value,
+                null,
+                nearest);
     }
 
     List<StockCount> counts() {

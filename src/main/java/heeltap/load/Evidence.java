@@ -4,6 +4,7 @@ import heeltap.record.SaleKind;
 import heeltap.source.Cell;
 import heeltap.source.Place;
 import heeltap.source.ProblemKind;
+import heeltap.source.Row;
 import heeltap.source.Sheet;
 import java.util.ArrayList;
 import java.util.HashSet;
@@ -15,6 +16,8 @@ import org.jspecify.annotations.Nullable;
 /** The first pass over a sheet: sees every row and decides how the columns are read. */
 final class Evidence {
     private static final int MOST_WORDS = 500;
+    /** Up to one row in so many may lack cells and is then damaged; more, and the file leaves blank ends out. */
+    private static final int FEW = 20;
 
     private final Layout layout;
     private final MonthContext context;
@@ -26,6 +29,8 @@ final class Evidence {
     private final Set<String> items = new HashSet<>();
     private boolean discountRows;
     private long times;
+    private long full;
+    private long narrow;
     private long noTimes;
 
     private Evidence(Layout layout, MonthContext context, boolean since1904) {
@@ -48,6 +53,7 @@ final class Evidence {
         sheet.read(row -> {
             if (row.number() > layout.headingRow() && !row.isBlank()) {
                 fields.load(row);
+                evidence.seeWidth(row);
                 Cell section = sections ? SectionDate.find(row, context.month()) : null;
                 if (section != null && fields.find(Field.DATE) == null) {
                     evidence.dates.see(section);
@@ -62,6 +68,15 @@ final class Evidence {
             return true;
         });
         return evidence.decide(sheet, log);
+    }
+
+    /** A row of one cell is a section or a remark, whatever the width of the others. */
+    private void seeWidth(Row row) {
+        if (row.width() == layout.width()) {
+            full++;
+        } else if (row.width() < layout.width() && row.cells().size() > 1) {
+            narrow++;
+        }
     }
 
     private void see(Field field, Cell cell) {
@@ -119,6 +134,7 @@ final class Evidence {
                 hasMarks,
                 mayVoid || hasMarks,
                 discountRows && layout.has(Field.TICKET),
+                narrow * FEW <= full,
                 dates.words(orders),
                 decimalsWord(decimals));
     }

@@ -132,6 +132,11 @@ final class InvoiceSheet {
         String name = product.isEmpty() ? label(row) : product;
         boolean mayCharge = answer == KnownNames.Answer.UNKNOWN || !fields.has(Field.QUANTITY);
         InvoiceRow.Role role = mayCharge ? InvoiceRow.Role.of(name) : InvoiceRow.Role.LINE;
+        String misfit = role == InvoiceRow.Role.LINE ? reading.misfit(row, layout) : null;
+        if (misfit != null) {
+            reject(row, null, ProblemKind.VALUE_DOUBTFUL, misfit);
+            return;
+        }
         InvoiceRow read = read(row, role, name);
         if (read == null) {
             return;
@@ -254,7 +259,7 @@ final class InvoiceSheet {
         tally.fate(Tally.Fate.IGNORED, null, null);
     }
 
-    private void reject(Row row, Field field, ProblemKind kind, String reason) {
+    private void reject(Row row, @Nullable Field field, ProblemKind kind, String reason) {
         BigDecimal quantity = reading.number(fields, Field.QUANTITY);
         BigDecimal total = reading.number(fields, Field.LINE_TOTAL);
         BigDecimal price = reading.number(fields, Field.UNIT_PRICE);
@@ -262,11 +267,18 @@ final class InvoiceSheet {
         reject(row, field, kind, reason, money);
     }
 
-    private void reject(Row row, Field field, ProblemKind kind, String reason, @Nullable BigDecimal money) {
+    private void reject(Row row, @Nullable Field field, ProblemKind kind, String reason, @Nullable BigDecimal money) {
         BigDecimal quantity = reading.number(fields, Field.QUANTITY);
         tally.in(quantity, money);
         tally.fate(Tally.Fate.SET_ASIDE, quantity, money);
-        out.setAside(layout.cell(field, row.number()), kind, reason, RowsOut.text(row), quantity, money, List.of());
+        out.setAside(
+                field == null ? layout.sheet().withRow(row.number()) : layout.cell(field, row.number()),
+                kind,
+                reason,
+                RowsOut.text(row),
+                quantity,
+                money,
+                List.of());
     }
 
     FileAccount account(@Nullable BigDecimal printed) {

@@ -253,7 +253,8 @@ final class LayoutFinder {
                     Map.copyOf(columns),
                     Map.copyOf(headings),
                     Set.copyOf(signatures),
-                    new ArrayList<>(rows.subList(0, first)));
+                    new ArrayList<>(rows.subList(0, first)),
+                    rows.get(first + count - 1).width());
         }
     }
 }

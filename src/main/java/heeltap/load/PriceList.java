@@ -67,14 +67,17 @@ final class PriceList {
                 String code = fields.text(Field.CODE);
                 String item = fields.text(Field.ITEM);
                 BigDecimal price = reading.number(fields, Field.UNIT_PRICE);
+                String misfit = reading.misfit(row, layout);
                 if (layout.isHeading(row) || row.cells().size() == 1) {
                     tally.fate(Tally.Fate.IGNORED, null, null);
-                } else if (fields.has(Field.UNIT_PRICE) && price == null) {
+                } else if (misfit != null || (fields.has(Field.UNIT_PRICE) && price == null)) {
                     tally.fate(Tally.Fate.SET_ASIDE, null, null);
                     out.setAside(
-                            layout.cell(Field.UNIT_PRICE, row.number()),
+                            misfit != null
+                                    ? layout.sheet().withRow(row.number())
+                                    : layout.cell(Field.UNIT_PRICE, row.number()),
                             ProblemKind.VALUE_INVALID,
-                            "The price cannot be read.",
+                            misfit != null ? misfit : "The price cannot be read.",
                             RowsOut.text(row),
                             null,
                             null,

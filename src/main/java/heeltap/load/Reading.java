@@ -2,6 +2,7 @@ package heeltap.load;
 
 import heeltap.record.SaleKind;
 import heeltap.source.Cell;
+import heeltap.source.Row;
 import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.time.LocalDateTime;
@@ -26,6 +27,7 @@ final class Reading {
     private final boolean voidColumn;
     private final boolean voids;
     private final boolean discountRows;
+    private final boolean even;
     private final Map<String, Optional<SaleKind>> kinds = new HashMap<>();
     private final String datesWord;
     private final String decimalsWord;
@@ -39,6 +41,7 @@ final class Reading {
      * @param timeColumn whether the time column holds times; so too kinds and marks of void
      * @param voids whether any row may be a void
      * @param discountRows whether any row may be a discount on a ticket
+     * @param even whether rows are as wide as the heading, but for few
      */
     Reading(
             @Nullable Decimals[] decimals,
@@ -51,6 +54,7 @@ final class Reading {
             boolean voidColumn,
             boolean voids,
             boolean discountRows,
+            boolean even,
             String datesWord,
             String decimalsWord) {
         this.decimals = decimals;
@@ -63,6 +67,7 @@ final class Reading {
         this.voidColumn = voidColumn;
         this.voids = voids;
         this.discountRows = discountRows;
+        this.even = even;
         this.datesWord = datesWord;
         this.decimalsWord = decimalsWord;
     }
@@ -99,6 +104,22 @@ final class Reading {
     /** Whether any row may be a discount on a whole ticket. */
     boolean hasDiscountRows() {
         return discountRows;
+    }
+
+    /** Why the cells of a row may not stand under their headings; null where nothing speaks for it. */
+    @Nullable String misfit(Row row, Layout layout) {
+        if (layout.width() == 0 || row.width() == layout.width()) {
+            return null;
+        }
+        if (row.width() > layout.width()) {
+            boolean beyond = row.cells().get(row.cells().size() - 1).column() >= layout.width();
+            return beyond
+                    ? "The row has more cells than the heading, so that they may stand under wrong headings."
+                    : null;
+        }
+        return even && row.width() > 0
+                ? "The row has fewer cells than the heading, so that they may stand under wrong headings."
+                : null;
     }
 
     /** The kind of sale that a word of the kind column means; null for none. */

@@ -29,6 +29,7 @@ final class SaleRow {
     private final LocalTime dayStart;
 
     private boolean section;
+    private @Nullable String misfit;
 
     @Nullable BigDecimal quantity;
 
@@ -49,10 +50,10 @@ final class SaleRow {
     /**
      * Why a row cannot be read.
      *
-     * @param field where
+     * @param field where; null for the whole row
      * @param reason one sentence
      */
-    record Flaw(ProblemKind kind, Field field, String raw, String reason) {}
+    record Flaw(ProblemKind kind, @Nullable Field field, String raw, String reason) {}
 
     SaleRow(Layout layout, Reading reading, Fields fields, PriceList prices, MonthContext context) {
         Settings settings = context.settings();
@@ -79,6 +80,7 @@ final class SaleRow {
     void load(Row row) {
         fields.load(row);
         section = sections.take(row);
+        misfit = reading.misfit(row, layout);
     }
 
     /** Whether the row is nothing but the date of the rows below it. */
@@ -99,6 +101,9 @@ final class SaleRow {
         readMoney(code);
         readDay();
         readKind(given);
+        if (misfit != null) {
+            flaw = new Flaw(ProblemKind.VALUE_DOUBTFUL, null, "", misfit);
+        }
     }
 
     private void readQuantity() {

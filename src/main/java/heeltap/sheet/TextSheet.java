@@ -49,7 +49,7 @@ final class TextSheet implements Sheet {
         try (Reader text = source.open()) {
             Records records = records(text);
             for (List<String> fields = records.next(); fields != null; fields = records.next()) {
-                if (!reader.take(new Row(records.line(), cells(fields)))) {
+                if (!reader.take(new Row(records.line(), cells(fields), layout.isSpaced() ? 0 : fields.size()))) {
                     return;
                 }
             }
