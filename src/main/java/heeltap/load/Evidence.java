@@ -9,6 +9,7 @@ import heeltap.source.Sheet;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
 import org.jspecify.annotations.Nullable;
@@ -29,6 +30,7 @@ final class Evidence {
     private final Set<String> items = new HashSet<>();
     private boolean discountRows;
     private long times;
+    private boolean endsFilled = true;
     private long full;
     private long narrow;
     private long noTimes;
@@ -74,9 +76,20 @@ final class Evidence {
     private void seeWidth(Row row) {
         if (row.width() == layout.width()) {
             full++;
+            endsFilled &= row.cells().get(row.cells().size() - 1).column() == row.width() - 1;
         } else if (row.width() < layout.width() && row.cells().size() > 1) {
             narrow++;
         }
+    }
+
+    /** Whether rows that lack cells are damaged, rather than written without their blank ends. */
+    private boolean isEven() {
+        Field last = null;
+        for (Map.Entry<Field, Integer> column : layout.columns().entrySet()) {
+            last = column.getValue() == layout.width() - 1 ? column.getKey() : last;
+        }
+        boolean number = last != null && last.isNumber();
+        return narrow * FEW <= full || (narrow * 2 < full && number && endsFilled);
     }
 
     private void see(Field field, Cell cell) {
@@ -134,7 +147,7 @@ final class Evidence {
                 hasMarks,
                 mayVoid || hasMarks,
                 discountRows && layout.has(Field.TICKET),
-                narrow * FEW <= full,
+                isEven(),
                 dates.words(orders),
                 decimalsWord(decimals));
     }
