@@ -73,6 +73,7 @@ final class BookGoodsReader {
                 empty,
                 row.number(BookGoods.BOTTLE_ML),
                 row.number(BookGoods.PAR),
+                row.number(BookGoods.PEEL_COST),
                 row.place());
     }
 
