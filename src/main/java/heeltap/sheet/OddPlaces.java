@@ -62,6 +62,14 @@ final class OddPlaces {
                 "Open the workbook in a spreadsheet program, let it calculate, and save it.");
     }
 
+    void addCutOff(int line, String text) {
+        add(
+                place.withRow(line),
+                text,
+                "The file ends without a line end, and its last row looks shorter than the others: it may be cut off here.",
+                "Export it again, and compare its last rows with the till.");
+    }
+
     void addHiddenRows(int firstRow, int rows) {
         add(
                 place.withRow(firstRow),

@@ -31,7 +31,7 @@ final class TextSheet implements Sheet {
         TextSurvey survey = TextSurvey.of(file, encoding);
         TextSource source = new TextSource(file, encoding, survey.dropped().count() > 0);
         Place place = Place.of(name);
-        TextCheck check = TextCheck.of(source, TextLayout.of(survey.sample()), place);
+        TextCheck check = TextCheck.of(source, TextLayout.of(survey.sample()), survey.ended(), place);
         OddPlaces odd = check.odd();
         odd.addSurvey(survey);
         SheetFacts facts =

@@ -95,7 +95,8 @@ class DamagePropertiesTest {
             assertThat(month.setAside()).as(export.text()).isNotEmpty();
             return;
         }
-        Set<Integer> named = month.setAside().stream().map(row -> row.place().row()).collect(Collectors.toCollection(TreeSet::new));
+        Set<Integer> named =
+                month.setAside().stream().map(row -> row.place().row()).collect(Collectors.toCollection(TreeSet::new));
         List<String> expected = new ArrayList<>();
         List<String> doubtful = new ArrayList<>();
         Set<Integer> told = read.problems().stream()
@@ -109,7 +110,9 @@ class DamagePropertiesTest {
         });
         List<String> rest = new ArrayList<>(found);
         for (String figure : expected) {
-            assertThat(rest.remove(figure)).as(export.text() + "\nmissing " + figure + " in " + found + " aside " + named).isTrue();
+            assertThat(rest.remove(figure))
+                    .as(export.text() + "\nmissing " + figure + " in " + found + " aside " + named)
+                    .isTrue();
         }
         assertThat(rest.size()).as(export.text() + "\nleft " + rest).isLessThanOrEqualTo(doubtful.size());
         if (!export.mayLoseRows()) {
@@ -117,17 +120,17 @@ class DamagePropertiesTest {
         }
     }
 
-    @Property(tries = 150)
+    @Property(tries = 200)
     void sales(@ForAll long seed, @ForAll DamagedExport.Damage damage) {
         check(DamagedExport.of(Kind.SALES, damage, new Random(seed)));
     }
 
-    @Property(tries = 150)
+    @Property(tries = 200)
     void invoices(@ForAll long seed, @ForAll DamagedExport.Damage damage) {
         check(DamagedExport.of(Kind.INVOICES, damage, new Random(seed)));
     }
 
-    @Property(tries = 150)
+    @Property(tries = 200)
     void counts(@ForAll long seed, @ForAll DamagedExport.Damage damage) {
         check(DamagedExport.of(Kind.STOCK, damage, new Random(seed)));
     }

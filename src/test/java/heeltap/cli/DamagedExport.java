@@ -94,21 +94,22 @@ record DamagedExport(Kind kind, byte[] bytes, Map<Integer, String> rows, boolean
 
         /** The figures read, in no order. Sales of one drink and day are added up in a month: none are in these. */
         List<String> figures(Month month) {
+            // a quotation mark that stands in a name is no other name
+            return read(month).map(figure -> figure.replace("\"", "")).toList();
+        }
+
+        private Stream<String> read(Month month) {
             return switch (this) {
                 case SALES ->
                     month.sales().stream()
-                            .map(sale -> sale.day() + " " + sale.item() + " " + sale.quantity() + " " + sale.net())
-                            .toList();
+                            .map(sale -> sale.day() + " " + sale.item() + " " + sale.quantity() + " " + sale.net());
                 case INVOICES ->
                     month.invoices().stream()
                             .flatMap(invoice -> invoice.lines().stream()
                                     .map(line -> invoice.number() + " " + line.product() + " " + line.quantity() + " "
-                                            + line.goods()))
-                            .toList();
+                                            + line.goods()));
                 case STOCK ->
-                    month.closing().stream()
-                            .map(count -> count.item() + " " + count.location() + " " + count.count())
-                            .toList();
+                    month.closing().stream().map(count -> count.item() + " " + count.location() + " " + count.count());
             };
         }
 
@@ -142,7 +143,7 @@ record DamagedExport(Kind kind, byte[] bytes, Map<Integer, String> rows, boolean
         List<String> rows = new ArrayList<>();
         List<String> keys = new ArrayList<>();
         int count = 4 + random.nextInt(30);
-        for (int i = 0; i < count; i++) {
+        for (int i = 0; i < count || rows.size() < 3; i++) {
             String row = kind.row(i, random);
             String key = kind == Kind.SALES ? kind.figure(row).replaceAll(" \\d+ [\\d.]+$", "") : row;
             if (!keys.contains(key)) {
@@ -186,7 +187,13 @@ record DamagedExport(Kind kind, byte[] bytes, Map<Integer, String> rows, boolean
                 lines.add(kind.total(rows));
                 lines.add(1 + hit, kind.heading);
                 lines.add(1 + hit, "");
-                lines.add(1 + hit, "Page 1" + ";".repeat((int) kind.heading.chars().filter(c -> c == ';').count()));
+                lines.add(
+                        1 + hit,
+                        "Page 1"
+                                + ";".repeat((int) kind.heading
+                                        .chars()
+                                        .filter(c -> c == ';')
+                                        .count()));
                 Map<Integer, String> moved = new TreeMap<>();
                 figures.forEach((line, figure) -> moved.put(line > hit + 1 ? line + 3 : line, figure));
                 figures.clear();
@@ -208,7 +215,10 @@ record DamagedExport(Kind kind, byte[] bytes, Map<Integer, String> rows, boolean
             text = mixed.toString();
         }
         if (damage == Damage.CUT) {
-            int cut = kind.heading.length() + 2 + random.nextInt(text.length() - kind.heading.length() - 2);
+            // before the third row there is nothing to compare the last one with
+            int from =
+                    kind.heading.length() + rows.get(0).length() + rows.get(1).length() + 3;
+            int cut = from + random.nextInt(text.length() - from);
             text = text.substring(0, cut);
             int whole = (int) text.chars().filter(c -> c == '\n').count();
             String last = text.substring(text.lastIndexOf('\n') + 1);
@@ -235,7 +245,8 @@ record DamagedExport(Kind kind, byte[] bytes, Map<Integer, String> rows, boolean
         StringBuilder text = new StringBuilder();
         for (String cell : line.split(";", -1)) {
             String changed = cell.matches("\\d+\\.\\d\\d")
-                    ? (grouped ? cell.replaceAll("(\\d)(\\d{3})\\.", "$1.$2.") : cell).replaceFirst("\\.(\\d\\d)$", ",$1")
+                    ? (grouped ? cell.replaceAll("(\\d)(\\d{3})\\.", "$1.$2.") : cell)
+                            .replaceFirst("\\.(\\d\\d)$", ",$1")
                     : cell;
             text.append(text.isEmpty() ? "" : ";").append(changed);
         }
