@@ -6,10 +6,8 @@ import heeltap.record.FileAccount;
 import heeltap.record.KnownNames;
 import heeltap.record.Loss;
 import heeltap.record.Month;
-import heeltap.record.NameRule;
 import heeltap.record.SetAside;
 import heeltap.record.StockCount;
-import heeltap.source.Cell;
 import heeltap.source.Place;
 import heeltap.source.Problem;
 import heeltap.source.ProblemKind;
@@ -24,7 +22,6 @@ import java.time.YearMonth;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Set;
 import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
 
@@ -36,6 +33,7 @@ public final class MonthLoader {
     private final RowsOut out = new RowsOut(new ProblemLog());
     private final List<Supplier<FileAccount>> accounts = new ArrayList<>();
     private final PriceList prices = new PriceList();
+    private final SheetNotices notices;
     private final SalesFiles sales;
     private final InvoiceFiles invoices;
     private final List<StockCount> closing = new ArrayList<>();
@@ -44,6 +42,7 @@ public final class MonthLoader {
 
     private MonthLoader(MonthContext context) {
         this.context = context;
+        this.notices = new SheetNotices(context, out.log());
         this.sales = new SalesFiles(context, out, prices);
         this.invoices = new InvoiceFiles(context, out);
     }
@@ -171,12 +170,17 @@ public final class MonthLoader {
             sheet.facts().problems().forEach(out.log()::add);
             Layout layout = layouts.get(i);
             if (layout != null) {
-                tellUnread(layout, kind);
+                notices.tellUnread(layout, kind);
                 readSheet(sheet, layout, kind);
             } else if (any || sheet.facts().hidden()) {
                 skip(sheet);
             } else {
-                refuseSheet(sheet, kind);
+                refuse(
+                        sheet.facts(),
+                        notices.whyRefused(
+                                head(sheet),
+                                kind,
+                                context.rules(sheet.facts().place().file())));
             }
         }
     }
@@ -223,7 +227,7 @@ public final class MonthLoader {
             }
             case SALES -> {
                 if (PriceList.isOne(sheet, layout)) {
-                    tellPrices(layout);
+                    notices.tellPrices(layout);
                     readSheet(sheet, layout, FileKind.PRICES);
                 } else {
                     accounts.add(sales.read(sheet, layout));
@@ -241,72 +245,6 @@ public final class MonthLoader {
         }
     }
 
-    private void tellPrices(Layout layout) {
-        out.log()
-                .notice(
-                        ProblemKind.SHEET_NOT_READ,
-                        layout.sheet(),
-                        "",
-                        "It has prices, no quantities, dates or tickets, and names everything once: it was read as a price"
-                                + " list, not as sales.",
-                        "Export it with a column of quantities if it lists what was sold.");
-    }
-
-    /** Two numbers or more: a row of a table rather than of a title. */
-    private static boolean hasNumbers(Row row) {
-        return row.cells().stream()
-                        .filter(cell ->
-                                cell.number() != null || NumberText.readings(cell.text()) != NumberText.Readings.NONE)
-                        .count()
-                >= 2;
-    }
-
-    private void tellUnread(Layout layout, FileKind kind) {
-        for (ColumnRule rule : context.rules(layout.sheet().file())) {
-            String wanted = TextFold.fold(rule.heading());
-            boolean there = wanted.isEmpty()
-                    || layout.headings().values().stream()
-                            .anyMatch(heading -> TextFold.fold(heading).equals(wanted));
-            if (!there && !TextFold.fold(rule.field()).equals(WideSheet.FIELD)) {
-                out.log()
-                        .notice(
-                                ProblemKind.COLUMN_MISSING,
-                                layout.sheet().withRow(layout.headingRow()),
-                                rule.heading(),
-                                "The sheet Columns maps this heading to " + rule.field() + ", but no column has it.",
-                                "Correct the heading in Columns, or let the file's name begin otherwise.");
-            }
-        }
-        List<String> unread = new ArrayList<>();
-        layout.headings().entrySet().stream()
-                .sorted(java.util.Map.Entry.comparingByKey())
-                .forEach(heading -> {
-                    if (!layout.columns().containsValue(heading.getKey())) {
-                        unread.add(heading.getValue());
-                    }
-                });
-        long numbers = layout.above().stream().filter(MonthLoader::hasNumbers).count();
-        if (kind != FileKind.INVOICES && numbers >= 2) {
-            out.log()
-                    .notice(
-                            ProblemKind.SHEET_NOT_READ,
-                            layout.sheet().withRow(layout.above().get(0).number()),
-                            "",
-                            "Another table stands above the heading in row " + layout.headingRow()
-                                    + "; it is not read.",
-                            "Put it on a sheet of its own if it should be.");
-        }
-        if (!unread.isEmpty()) {
-            out.log()
-                    .notice(
-                            ProblemKind.COLUMN_UNKNOWN,
-                            layout.sheet().withRow(layout.headingRow()),
-                            String.join(", ", unread),
-                            unread.size() == 1 ? "This column is not used." : "These columns are not used.",
-                            "Map them in the sheet Columns of the book if they should be.");
-        }
-    }
-
     private void skip(Sheet sheet) {
         SheetFacts facts = sheet.facts();
         accounts.add(() -> Tally.unread(facts, "not read"));
@@ -319,53 +257,6 @@ public final class MonthLoader {
                                 ? "The sheet is hidden and was not read."
                                 : "The sheet has no heading row of this kind of file and was not read.",
                         "Nothing is to be done if it holds nothing of the month.");
-    }
-
-    private void refuseSheet(Sheet sheet, FileKind kind) {
-        List<Row> head = head(sheet);
-        if (head.stream().allMatch(Row::isBlank)) {
-            refuse(sheet.facts(), "The file is empty.");
-            return;
-        }
-        String items = kind == FileKind.SALES ? itemsInColumns(head) : "";
-        if (!items.isEmpty()) {
-            refuse(
-                    sheet.facts(),
-                    "It has one column an item (" + items + "); say so in the sheet Columns of the book: Field \""
-                            + WideSheet.FIELD + "\", Heading the first item.");
-            return;
-        }
-        Set<Field> found =
-                new LayoutFinder(kind, context.rules(sheet.facts().place().file())).nearest(head);
-        List<String> missing = new ArrayList<>();
-        for (List<Field> any : kind.required()) {
-            if (any.stream().noneMatch(found::contains)) {
-                missing.add(String.join(" or ", any.stream().map(Field::word).toList()));
-            }
-        }
-        refuse(
-                sheet.facts(),
-                "No row names the columns of " + kind.word()
-                        + (missing.isEmpty() ? "." : ": missing " + String.join(", ", missing) + "."));
-    }
-
-    /** The first names of a row that names at least three items; empty where no row does. */
-    private String itemsInColumns(List<Row> head) {
-        for (Row row : head) {
-            List<String> items = new ArrayList<>();
-            for (Cell cell : row.cells()) {
-                String name = TextFold.trim(cell.text());
-                boolean known =
-                        context.names().ask(NameRule.Where.SALES, name, "").answer() == KnownNames.Answer.KNOWN;
-                if (known && !items.contains(name)) {
-                    items.add(name);
-                }
-            }
-            if (items.size() >= 3) {
-                return String.join(", ", items.subList(0, 3)) + " …";
-            }
-        }
-        return "";
     }
 
     private void refuse(SheetFacts facts, String reason) {
