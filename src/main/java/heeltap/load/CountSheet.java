@@ -247,7 +247,8 @@ final class CountSheet {
                 text,
                 value,
                 null,
-                nearest);
+                nearest,
+                fields.text(Field.ITEM));
     }
 
     List<StockCount> counts() {
