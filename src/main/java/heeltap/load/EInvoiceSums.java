@@ -1,5 +1,6 @@
 package heeltap.load;
 
+import heeltap.quantity.Exact;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.ArrayList;
@@ -106,8 +107,9 @@ record EInvoiceSums(
         BigDecimal price = line.price().net();
         return price == null
                 ? null
-                : price.multiply(line.quantity())
-                        .divide(line.price().base(), CENTS, RoundingMode.HALF_UP)
+                : Exact.of(price.multiply(line.quantity()))
+                        .dividedBy(Exact.of(line.price().base()))
+                        .round(CENTS, RoundingMode.HALF_UP)
                         .add(line.charge())
                         .subtract(line.allowance());
     }
