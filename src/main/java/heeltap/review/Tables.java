@@ -33,6 +33,7 @@ record Tables(
         Table drinkLines,
         Table useByDrink,
         Table counts,
+        Table losses,
         Table demand,
         Table lastReview,
         Table cheaperWays) {
@@ -65,6 +66,7 @@ record Tables(
                 TraceTables.drinkLines(book, now, words),
                 TraceTables.useByDrink(book, now, words),
                 TraceTables.counts(book, now, words),
+                TraceTables.losses(book, now, currency, words),
                 PriceTables.demand(review.prices(), review.months(), words),
                 PriceTables.lastReview(review.prices(), words),
                 CheaperTable.of(review.ways(), words));
@@ -96,6 +98,7 @@ record Tables(
                 drinkLines,
                 useByDrink,
                 counts,
+                losses,
                 demand,
                 lastReview,
                 cheaperWays);
