@@ -4,7 +4,7 @@ import heeltap.cost.CostLine;
 import heeltap.cost.Costs;
 import heeltap.cost.DrinkCost;
 import heeltap.cost.Glass;
-import heeltap.match.Folding;
+import heeltap.record.Folding;
 import heeltap.match.Match;
 import heeltap.match.NameBook;
 import heeltap.pricing.PriceSuggestion;
