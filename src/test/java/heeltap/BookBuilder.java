@@ -179,7 +179,7 @@ public final class BookBuilder {
             this.measure = measure;
         }
 
-        /** One of: density, abv, sugar, citric, malic, tartaric, other, salt, usable, juice, each, bottle. */
+        /** One of: density, abv, sugar, citric, malic, tartaric, other, salt, usable, juice, each, bottle, peel. */
         public IngredientCells with(String cell, String value) {
             numbers.put(cell, Exact.of(value));
             return this;
@@ -230,6 +230,7 @@ public final class BookBuilder {
                     null,
                     numbers.get("bottle"),
                     null,
+                    numbers.get("peel"),
                     place);
         }
     }

@@ -2,6 +2,7 @@ package heeltap.cost;
 
 import heeltap.match.Match;
 import heeltap.match.NameBook;
+import heeltap.mixture.PublishedComposition;
 import heeltap.quantity.Exact;
 import heeltap.quantity.Money;
 import heeltap.quantity.Units;
@@ -19,6 +20,7 @@ import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
 import org.jspecify.annotations.Nullable;
@@ -37,6 +39,7 @@ public final class Costs {
     private final LocalDate lastDay;
     private final SpecVersions versions;
     private final Map<String, Supply> ingredients = new LinkedHashMap<>();
+    private final Map<String, String> tables = new HashMap<>();
     private final Map<LocalDate, Snapshot> snapshots = new HashMap<>();
     private final Set<Problem> problems = new LinkedHashSet<>();
 
@@ -79,6 +82,9 @@ public final class Costs {
     private Supply supply(Ingredient ingredient, IngredientPrices prices) {
         Substances made = Substances.of(ingredient);
         problems.addAll(made.problems());
+        if (!made.table().isEmpty()) {
+            tables.putIfAbsent(ingredient.name(), made.table());
+        }
         Money price = prices.get(ingredient.name()).unitCost();
         Exact bought = Exact.HUNDRED.dividedBy(ingredient.usablePercent());
         String name = ingredient.name();
@@ -116,8 +122,28 @@ public final class Costs {
 
     private Snapshot on(@Nullable LocalDate day) {
         LocalDate epoch = versions.epoch(day == null ? lastDay : day);
-        return snapshots.computeIfAbsent(
-                epoch, first -> new Snapshot(book, names, units, versions, ingredients, first));
+        return snapshots.computeIfAbsent(epoch, this::snapshot);
+    }
+
+    /** Fruit that is both peeled and juiced shares its cost; which fruit that is shows only once all lines are worked out. */
+    private Snapshot snapshot(LocalDate first) {
+        Snapshot whole = new Snapshot(book, names, units, versions, ingredients, Map.of(), first);
+        if (whole.peeledAndJuiced().isEmpty()) {
+            return whole;
+        }
+        Map<String, Exact> peelShares = new HashMap<>();
+        for (Ingredient ingredient : book.ingredients()) {
+            if (whole.peeledAndJuiced().contains(ingredient.name())) {
+                Exact percent = ingredient.peelCostPercent();
+                peelShares.putIfAbsent(ingredient.name(), percent == null ? Exact.ZERO : percent.percent());
+            }
+        }
+        return new Snapshot(book, names, units, versions, ingredients, peelShares, first);
+    }
+
+    /** The entry of the published table that filled empty cells of an ingredient; empty for none. */
+    public Optional<PublishedComposition> publishedContents(String ingredient) {
+        return Optional.ofNullable(tables.get(ingredient)).flatMap(PublishedComposition::find);
     }
 
     /**

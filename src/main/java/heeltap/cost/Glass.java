@@ -2,11 +2,15 @@ package heeltap.cost;
 
 import heeltap.mixture.Alcohol;
 import heeltap.mixture.Contents;
+import heeltap.mixture.IceConditions;
+import heeltap.mixture.IceDilution;
 import heeltap.mixture.Mixtures;
 import heeltap.quantity.Exact;
 import heeltap.record.Drink;
 import heeltap.record.Method;
 import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
 
 /**
  * A drink as the guest gets it. Physical figures, at 20 °C.
@@ -14,16 +18,55 @@ import java.util.List;
  * @param mixedMl volume before water from ice, ml
  * @param waterMl water from ice, ml
  * @param waterPercent that water in percent of the mixed volume
+ * @param waterFrom what says so
+ * @param endC temperature by the heat balance, °C; empty without one
  * @param served everything together
  */
-public record Glass(double mixedMl, double waterMl, double waterPercent, Contents served) {
-    static Glass of(Drink drink, Contents contents) {
+public record Glass(
+        double mixedMl,
+        double waterMl,
+        double waterPercent,
+        WaterFrom waterFrom,
+        OptionalDouble endC,
+        Contents served) {
+    private static final Contents WATER_G = Contents.water(1);
+
+    static Glass of(Drink drink, Contents contents, Ice ice) {
         Exact typed = drink.waterPercent();
-        double percent = typed == null ? usualWaterPercent(drink.method()) : typed.toDouble();
+        if (typed != null) {
+            return of(contents, typed.toDouble(), WaterFrom.DRINK);
+        }
+        Optional<IceConditions> conditions = ice.conditions(drink.method());
+        if (conditions.isPresent() && Yield.isKnown(contents)) {
+            return of(contents, IceDilution.balance(contents, conditions.get()));
+        }
+        return of(
+                contents,
+                usualWaterPercent(drink.method()),
+                drink.method() == Method.NONE ? WaterFrom.NOTHING : WaterFrom.METHOD);
+    }
+
+    private static Glass of(Contents contents, double percent, WaterFrom from) {
         double water = contents.volumeMl() * percent / 100;
-        Contents one = Contents.water(1);
-        Contents served = Mixtures.mix(List.of(contents, one.times(water / one.volumeMl())));
-        return new Glass(contents.volumeMl(), water, percent, served);
+        Contents melted = WATER_G.times(water / WATER_G.volumeMl());
+        return new Glass(
+                contents.volumeMl(),
+                water,
+                percent,
+                from,
+                OptionalDouble.empty(),
+                Mixtures.mix(List.of(contents, melted)));
+    }
+
+    private static Glass of(Contents contents, IceDilution.Balance balance) {
+        Contents melted = Contents.water(balance.waterG());
+        return new Glass(
+                contents.volumeMl(),
+                melted.volumeMl(),
+                100 * melted.volumeMl() / contents.volumeMl(),
+                WaterFrom.HEAT_BALANCE,
+                OptionalDouble.of(balance.endC()),
+                Mixtures.mix(List.of(contents, melted)));
     }
 
     /** Percent of the mixed volume; common practice, no source. */
@@ -78,8 +121,23 @@ public record Glass(double mixedMl, double waterMl, double waterPercent, Content
         return served.saltG();
     }
 
+    /** g of sugar to one g of acidity as citric; empty without acid. */
+    public OptionalDouble sugarToAcid() {
+        return served.sugarToAcid();
+    }
+
+    /** g in 100 ml as served. */
+    public double per100Ml(double grams) {
+        return served.per100Ml(grams);
+    }
+
     /** kcal from alcohol and sugar. */
     public double energyKcal() {
         return Alcohol.energyKcal(served);
+    }
+
+    /** kJ from alcohol and sugar. */
+    public double energyKj() {
+        return Alcohol.energyKj(served);
     }
 }

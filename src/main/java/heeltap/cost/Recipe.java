@@ -27,10 +27,13 @@ final class Recipe {
     private final List<Row> rows = new ArrayList<>();
     private final Map<Problem, Cause> causes = new LinkedHashMap<>();
     private final List<Problem> notices = new ArrayList<>();
+    private final Map<String, Exact> peelShares;
 
-    Recipe(String item, Units units) {
+    /** @param peelShares of fruit that is both peeled and juiced: what its peel bears of its cost, by name */
+    Recipe(String item, Units units, Map<String, Exact> peelShares) {
         this.item = item;
         this.units = units;
+        this.peelShares = peelShares;
     }
 
     void fault(Problem problem) {
@@ -43,13 +46,13 @@ final class Recipe {
 
     /** A line of something unknown, or of something that leads back to this item: it is told by a fault of its own. */
     void addUnknown(SpecLine line, String name) {
-        rows.add(new Row(line, name, null, null, null));
+        rows.add(new Row(line, name, null, null, null, null));
     }
 
     /** @param times how many of the supply one of the written name is */
     void add(SpecLine line, Supply supply, Exact times) {
         supply.causes().forEach(cause -> causes.putIfAbsent(cause.problem(), cause));
-        Row row = new Row(line, supply.name(), supply, null, null);
+        Row row = new Row(line, supply.name(), supply, null, null, peelShares.get(supply.name()));
         LineAmount amount = amount(line, supply, times);
         if (amount == null) {
             rows.add(row);
@@ -188,6 +191,12 @@ final class Recipe {
             fault(problem);
         }
         rows.set(index, row.with(amount.value(), amount.juiceMl()));
+    }
+
+    /** The i-th row is so much juice of the pieces it counts. */
+    void settleJuice(int index, Exact ml) {
+        Row row = rows.get(index);
+        rows.set(index, row.with(row.value(), ml));
     }
 
     /** Grams of the i-th row, solved from a target. */

@@ -5,6 +5,7 @@ import heeltap.quantity.Amount;
 import heeltap.quantity.Exact;
 import heeltap.quantity.Measure;
 import heeltap.quantity.Money;
+import heeltap.quantity.Units;
 import heeltap.record.SpecAmount;
 import heeltap.record.SpecLine;
 import org.jspecify.annotations.Nullable;
@@ -16,26 +17,44 @@ import org.jspecify.annotations.Nullable;
  * @param supply what it asks for; null where that is unknown or leads back to the item itself
  * @param value how much, in the supply's measure, before waste; null as long as it is not worked out
  * @param juiceMl where it is juice of a thing counted in pieces or weighed whole, ml of it; else null
+ * @param peelShare of a fruit that is both peeled and juiced, the share of its cost that its peel bears; else null
  */
 record Row(
         SpecLine line,
         String name,
         @Nullable Supply supply,
         @Nullable Exact value,
-        @Nullable Exact juiceMl) {
+        @Nullable Exact juiceMl,
+        @Nullable Exact peelShare) {
     Row with(@Nullable Exact newValue, @Nullable Exact newJuiceMl) {
-        return new Row(line, name, supply, newValue, newJuiceMl);
+        return new Row(line, name, supply, newValue, newJuiceMl, peelShare);
+    }
+
+    /** Whether the line asks for the peel of a fruit that has juice. */
+    boolean isPeel() {
+        return supply != null && supply.traits().juiceMl() != null && Units.isPeel(line.unit());
+    }
+
+    /** How much of a piece the line bears: peel and juice of one fruit share it, so that nothing is paid twice. */
+    private Exact share() {
+        if (peelShare == null) {
+            return Exact.ONE;
+        }
+        if (isPeel()) {
+            return peelShare;
+        }
+        return juiceMl == null ? Exact.ONE : Exact.ONE.minus(peelShare);
     }
 
     boolean isToTarget() {
         return line.amount() instanceof SpecAmount.ToTarget;
     }
 
-    /** With waste: what is taken for it. */
+    /** With waste: what is taken for it; of a fruit that is peeled and juiced, its share. */
     @Nullable Exact taken() {
         return value == null
                 ? null
-                : value.times(Exact.ONE.plus(line.wastePercent().percent()));
+                : value.times(Exact.ONE.plus(line.wastePercent().percent())).times(share());
     }
 
     /** What it puts into the mix; nothing where the amount is not known. */
@@ -75,7 +94,8 @@ record Row(
     }
 
     CostLine costLine() {
-        Money unitCost = supply == null ? null : supply.unitCost();
+        Money whole = supply == null ? null : supply.unitCost();
+        Money unitCost = whole == null ? null : whole.times(share());
         Exact taken = taken();
         String unit = line.unit().isBlank() ? "" : " " + line.unit();
         return new CostLine(
@@ -87,7 +107,7 @@ record Row(
                         : new Amount(value, supply.traits().measure()),
                 line.wastePercent(),
                 unitCost,
-                unitCost == null || taken == null ? null : unitCost.times(taken),
+                whole == null || taken == null ? null : whole.times(taken),
                 isToTarget(),
                 line.place());
     }

@@ -48,19 +48,25 @@ final class Snapshot {
     private final Map<String, DrinkCost> drinks = new HashMap<>();
     private final Set<Problem> problems = new LinkedHashSet<>();
     private final Cycles cycles;
+    private final Map<String, Exact> peelShares;
+    private final Set<String> peeled = new TreeSet<>();
+    private final Set<String> juiced = new TreeSet<>();
 
+    /** @param peelShares as in {@link Recipe} */
     Snapshot(
             Book book,
             NameBook names,
             Units units,
             SpecVersions versions,
             Map<String, Supply> ingredients,
+            Map<String, Exact> peelShares,
             LocalDate day) {
         this.book = book;
         this.names = names;
         this.units = units;
         this.versions = versions;
         this.ingredients = ingredients;
+        this.peelShares = peelShares;
         this.day = day;
         Map<Item, Preparation> preparationRows = new LinkedHashMap<>();
         Map<Item, Drink> drinkRows = new LinkedHashMap<>();
@@ -98,6 +104,7 @@ final class Snapshot {
             recipe.fault(SpecFaults.missing(item, row.place(), versions.findFirst(item)));
         }
         recipe.shareOutParts(null);
+        Juicing.settle(recipe, typedMl(row));
         recipe.fillUp(typedMl(row));
         Targets.solve(row, recipe, book.settings().get(Setting.ACID_TARGETS) == AcidTargets.EXACT);
         Yield yield = Yield.of(row, recipe);
@@ -196,7 +203,7 @@ final class Snapshot {
                 Collections.unmodifiableMap(sums.use()),
                 Collections.unmodifiableMap(sums.preparations()),
                 contents,
-                Glass.of(row, contents),
+                Glass.of(row, contents, new Ice(book.settings())),
                 sums.allergens(),
                 Cause.told(recipe.causes(), row.name()),
                 recipe.notices(),
@@ -225,7 +232,7 @@ final class Snapshot {
     }
 
     private Recipe recipe(Item item) {
-        Recipe recipe = new Recipe(item.name(), units);
+        Recipe recipe = new Recipe(item.name(), units, peelShares);
         List<Item> path = cycles.path(item);
         if (!path.isEmpty()) {
             recipe.fault(SpecFaults.cycle(path.stream().map(Item::name).toList(), cyclePlace(path)));
@@ -264,6 +271,13 @@ final class Snapshot {
     }
 
     private void gather(Recipe recipe) {
+        for (Row line : recipe.rows()) {
+            if (line.isPeel()) {
+                peeled.add(line.name());
+            } else if (line.juiceMl() != null) {
+                juiced.add(line.name());
+            }
+        }
         recipe.causes().stream().map(Cause::problem).forEach(problems::add);
         problems.addAll(recipe.notices());
     }
@@ -278,6 +292,13 @@ final class Snapshot {
             batch.forEach((name, amount) -> each.put(name, amount.dividedBy(makes)));
         }
         return Collections.unmodifiableMap(each);
+    }
+
+    /** Fruit of which one line takes the peel and another the juice. */
+    Set<String> peeledAndJuiced() {
+        Set<String> both = new TreeSet<>(peeled);
+        both.retainAll(juiced);
+        return both;
     }
 
     @Nullable PreparationCost preparation(String name) {

@@ -19,7 +19,7 @@ import java.util.Optional;
  * @param contents of one of its measure: 1 ml, 1 g or a piece put into a drink
  * @param juice of 1 ml of its juice, for amounts of juice; for anything but a fruit the same as 1 ml of it
  * @param table the name of the entry of the published table that filled empty cells; empty for none
- * @param unknown whether nothing at all is known of it
+ * @param unknown whether nothing at all is known of it, or of pieces neither what one weighs nor what it yields
  * @param problems a composition that cannot be
  */
 record Substances(
@@ -69,7 +69,9 @@ record Substances(
                 }
             }
         }
-        return new Substances(analysis, one, juice, table, analysis.isUnknown(), problems);
+        boolean uncountable =
+                ingredient.measure() == Measure.EACH && ingredient.juiceMl() == null && ingredient.eachGrams() == null;
+        return new Substances(analysis, one, juice, table, uncountable || analysis.isUnknown(), problems);
     }
 
     /** What the typed figures are for: 100 ml or 100 g. */

@@ -69,6 +69,10 @@ final class Targets {
                 recipe.fault(holdsNone(row, wanted));
                 return;
             }
+            if (targets.stream().anyMatch(other -> other.kind() == kind)) {
+                recipe.fault(secondLine(row, kind));
+                return;
+            }
             double value = wanted.getOrDefault(kind, Exact.ZERO).toDouble();
             targets.add(new Target(kind, value, row.name(), perGram));
         }
@@ -109,6 +113,15 @@ final class Targets {
             }
         }
         return strongest;
+    }
+
+    private static Problem secondLine(Row row, Target.Kind kind) {
+        return Problem.fault(
+                ProblemKind.SPEC_FAULT,
+                row.line().place(),
+                row.line().ingredient(),
+                "Two lines are to meet the target for " + kind.word() + ".",
+                "Give all but one of them an amount, or set the target that the line is for.");
     }
 
     private static Problem holdsNone(Row row, Map<Target.Kind, Exact> wanted) {

@@ -1,5 +1,6 @@
 package heeltap.cost;
 
+import heeltap.mixture.Analysis;
 import heeltap.mixture.Contents;
 import heeltap.quantity.Amount;
 import heeltap.quantity.Exact;
@@ -42,8 +43,43 @@ record Yield(@Nullable Exact makes, Contents contents) {
         if (value == null || !value.isPositive()) {
             return UNKNOWN;
         }
-        double mass = batch.massG() + recipe.sums().unknownGrams().toDouble();
-        return new Yield(value, perUnit(preparation.measure(), batch, mass, value.toDouble()));
+        Exact unknown = recipe.sums().unknownGrams();
+        Contents each = perUnit(preparation.measure(), batch, batch.massG() + unknown.toDouble(), value.toDouble());
+        boolean strained = unknown.isPositive() && preparation.measure() == Measure.ML;
+        return new Yield(value, strained ? liquid(each) : each);
+    }
+
+    /** What nobody described (grounds, leaves, peel) may stay in the strainer: what one ml weighs follows from the rest. */
+    private static Contents liquid(Contents each) {
+        Analysis known = new Analysis(
+                null,
+                hundredfold(each.ethanolMl()),
+                hundredfold(each.sugarG()),
+                hundredfold(each.citricG()),
+                hundredfold(each.malicG()),
+                hundredfold(each.tartaricG()),
+                hundredfold(each.otherAcidG()),
+                hundredfold(each.saltG()));
+        if (known.faultPerMl().isPresent()) {
+            return each;
+        }
+        Contents one = known.ofMl();
+        return new Contents(
+                one.massG(),
+                1,
+                each.ethanolG(),
+                each.sugarG(),
+                each.citricG(),
+                each.malicG(),
+                each.tartaricG(),
+                each.otherAcidG(),
+                each.saltG(),
+                each.unknownMl(),
+                each.estimated());
+    }
+
+    private static Exact hundredfold(double perMl) {
+        return Exact.ofPhysical(100 * perMl);
     }
 
     /** {@code Makes} in the preparation's measure. */

@@ -43,6 +43,11 @@ final class BookGoods {
     static final Column BOTTLE_ML =
             Column.number("Bottle ml", "ml", ColumnBounds.POSITIVE, "What a full bottle holds.");
     static final Column PAR = Column.number("Par", "the Measure", ColumnBounds.NOT_NEGATIVE, "Stock to keep.");
+    static final Column PEEL_COST = Column.percent(
+            "Peel cost percent",
+            ColumnBounds.TO_100,
+            "Of a fruit both peeled and juiced: what its lines in peel, zest or twist bear of its cost, the juice the rest;"
+                    + " empty: nothing.");
     static final ColumnTable INGREDIENTS = new ColumnTable(
             "Ingredients",
             false,
@@ -68,7 +73,8 @@ final class BookGoods {
                     FULL_G,
                     EMPTY_G,
                     BOTTLE_ML,
-                    PAR));
+                    PAR,
+                    PEEL_COST));
 
     static final Column PREPARATION = Column.text("Preparation", "Its name.").needs(Need.VALUE);
     static final Column MAKES = Column.number(

@@ -72,6 +72,7 @@ final class BookGoodsReader {
                 empty,
                 row.number(BookGoods.BOTTLE_ML),
                 row.number(BookGoods.PAR),
+                row.number(BookGoods.PEEL_COST),
                 row.place());
     }
 

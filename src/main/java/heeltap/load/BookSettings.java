@@ -3,7 +3,9 @@ package heeltap.load;
 import heeltap.quantity.Exact;
 import heeltap.quantity.Money;
 import heeltap.record.AcidTargets;
+import heeltap.record.IceWater;
 import heeltap.record.PriceRule;
+import heeltap.record.PublishedElasticity;
 import heeltap.record.Setting;
 import heeltap.record.Settings;
 import heeltap.source.Cell;
@@ -33,13 +35,20 @@ final class BookSettings {
     private static final Set<Setting<?>> MONEY_HANGS_ON =
             Set.of(Setting.SALES_TAX_PERCENT, Setting.INVOICE_PRICES_INCLUDE_TAX, Setting.INVOICE_TAX_PERCENT);
 
-    private static final Map<Setting<?>, ColumnBounds> BOUNDS = Map.of(
-            Setting.GROUP_ELASTICITY, ColumnBounds.NEGATIVE,
-            Setting.STANDARD_DRINK_GRAMS, ColumnBounds.POSITIVE,
-            Setting.PRICE_STEP, ColumnBounds.POSITIVE,
-            Setting.TARGET_COST_PERCENT, ColumnBounds.ABOVE_0_TO_100,
-            Setting.TARGET_PRIME_COST_PERCENT, ColumnBounds.ABOVE_0_TO_100,
-            Setting.POPULARITY_RULE_PERCENT, ColumnBounds.ABOVE_0_TO_100);
+    private static final Map<Setting<?>, ColumnBounds> BOUNDS = Map.ofEntries(
+            Map.entry(Setting.GROUP_ELASTICITY, ColumnBounds.NEGATIVE),
+            Map.entry(Setting.STANDARD_DRINK_GRAMS, ColumnBounds.POSITIVE),
+            Map.entry(Setting.PRICE_STEP, ColumnBounds.POSITIVE),
+            Map.entry(Setting.TARGET_COST_PERCENT, ColumnBounds.ABOVE_0_TO_100),
+            Map.entry(Setting.TARGET_PRIME_COST_PERCENT, ColumnBounds.ABOVE_0_TO_100),
+            Map.entry(Setting.POPULARITY_RULE_PERCENT, ColumnBounds.ABOVE_0_TO_100),
+            Map.entry(Setting.LIQUIDS_START_AT, ColumnBounds.LIQUID_CELSIUS),
+            Map.entry(Setting.BUILT_LIQUIDS_START_AT, ColumnBounds.LIQUID_CELSIUS),
+            Map.entry(Setting.ICE_STARTS_AT, ColumnBounds.ICE_CELSIUS),
+            Map.entry(Setting.SHAKEN_ENDS_AT, ColumnBounds.LIQUID_CELSIUS),
+            Map.entry(Setting.STIRRED_ENDS_AT, ColumnBounds.LIQUID_CELSIUS),
+            Map.entry(Setting.THROWN_ENDS_AT, ColumnBounds.LIQUID_CELSIUS),
+            Map.entry(Setting.BUILT_ENDS_AT, ColumnBounds.LIQUID_CELSIUS));
 
     private final BookSheet sheet;
     private final Set<String> seen = new HashSet<>();
@@ -55,6 +64,7 @@ final class BookSettings {
             BookNames names = new BookNames();
             sheet.read(row -> reader.take(row, names) ? row : null);
             reader.missing();
+            reader.wetness();
         }
         return reader.settings;
     }
@@ -70,6 +80,18 @@ final class BookSettings {
                         "The setting \"" + setting.name() + "\" is required and has no value.",
                         "Add the row \"" + setting.name() + "\" with its value: " + setting.meaning() + "."));
             }
+        }
+    }
+
+    private void wetness() {
+        Exact wet = settings.get(Setting.WET_ICE_PERCENT);
+        if (wet.isPositive() && settings.get(Setting.ICE_STARTS_AT).isNegative()) {
+            sheet.add(Problem.notice(
+                    ProblemKind.VALUE_DOUBTFUL,
+                    sheet.place(),
+                    wet.toString(),
+                    "Ice colder than 0 °C is dry, so \"" + Setting.WET_ICE_PERCENT.name() + "\" has no effect.",
+                    "Set one of the two to 0."));
         }
     }
 
@@ -149,6 +171,12 @@ final class BookSettings {
         if (type == AcidTargets.class) {
             return word(AcidTargets.values(), text);
         }
+        if (type == PublishedElasticity.class) {
+            return word(PublishedElasticity.values(), text);
+        }
+        if (type == IceWater.class) {
+            return word(IceWater.values(), text);
+        }
         Exact number = number(cell, setting);
         return number != null && type == Money.class ? new Money(number) : number;
     }
@@ -196,6 +224,12 @@ final class BookSettings {
         }
         if (type == PriceRule.class) {
             return "latest, average or fifo";
+        }
+        if (type == PublishedElasticity.class) {
+            return "reported or corrected";
+        }
+        if (type == IceWater.class) {
+            return "heat balance or usual percent";
         }
         return type == AcidTargets.class ? "rule or exact" : "yes or no";
     }
@@ -257,7 +291,7 @@ final class BookSettings {
 
     private static <E extends Enum<E>> @Nullable E word(E[] values, String text) {
         for (E value : values) {
-            if (value.name().equals(text.toUpperCase(Locale.ROOT))) {
+            if (value.name().replace('_', ' ').equals(text.toUpperCase(Locale.ROOT))) {
                 return value;
             }
         }

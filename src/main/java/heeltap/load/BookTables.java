@@ -46,7 +46,7 @@ public final class BookTables {
     static final Column CODE = Column.text("Code", "The till's code for it.");
     static final Column METHOD = Column.choice(
                     "Method",
-                    "How it is mixed; decides the usual water from ice.",
+                    "How it is mixed; decides the water from ice.",
                     "shaken",
                     "stirred",
                     "built",
@@ -57,7 +57,7 @@ public final class BookTables {
     static final Column WATER = Column.percent(
             "Water percent",
             ColumnBounds.NOT_NEGATIVE,
-            "Water from ice in percent of the mixed volume; empty: the method's usual.");
+            "Water from ice in percent of the mixed volume; empty: as the setting water from ice says.");
     static final Column SERVE_ML = Column.number(
             "Serve ml", "ml", ColumnBounds.POSITIVE, "What a serve holds before ice: for lines to top and in parts.");
     static final Column MINUTES = Column.number("Minutes", "minutes", ColumnBounds.NOT_NEGATIVE, "Labour a serve.")

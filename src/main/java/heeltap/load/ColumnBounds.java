@@ -11,9 +11,12 @@ public enum ColumnBounds {
     TO_100("from 0 to 100"),
     BELOW_100("from 0 to below 100"),
     ABOVE_0_TO_100("above 0 and at most 100"),
-    DENSITY("above 0 and at most 25 (g/ml)");
+    DENSITY("above 0 and at most 25 (g/ml)"),
+    LIQUID_CELSIUS("from -40 to 100 (°C)"),
+    ICE_CELSIUS("from -40 to 0 (°C)");
 
     private static final Exact DENSEST = Exact.of(25);
+    private static final Exact COLDEST = Exact.of(-40);
 
     private final String words;
 
@@ -36,6 +39,8 @@ public enum ColumnBounds {
             case BELOW_100 -> !number.isNegative() && number.isLessThan(Exact.HUNDRED);
             case ABOVE_0_TO_100 -> number.isPositive() && !number.isGreaterThan(Exact.HUNDRED);
             case DENSITY -> number.isPositive() && !number.isGreaterThan(DENSEST);
+            case LIQUID_CELSIUS -> !number.isLessThan(COLDEST) && !number.isGreaterThan(Exact.HUNDRED);
+            case ICE_CELSIUS -> !number.isLessThan(COLDEST) && !number.isPositive();
         };
     }
 }

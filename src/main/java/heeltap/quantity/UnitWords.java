@@ -15,7 +15,17 @@ final class UnitWords {
     private static final Set<String> PLAIN_PIECES =
             Set.of("each", "ea", "piece", "pieces", "pc", "pcs", "pce", "unit", "units", "ct", "count", "whole");
 
+    private static final Set<String> PEELS = Set.of("peel", "zest", "twist");
+
     private UnitWords() {}
+
+    static boolean isPlainPiece(String key) {
+        return PLAIN_PIECES.contains(key);
+    }
+
+    static boolean isPeel(String key) {
+        return PEELS.contains(key);
+    }
 
     static boolean isOunce(String key) {
         return OUNCES.contains(key);

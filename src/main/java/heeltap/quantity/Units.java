@@ -77,6 +77,17 @@ public final class Units {
         return Optional.ofNullable(unit);
     }
 
+    /** Whether the unit means whole pieces, as {@code each} does and {@code slice} does not. */
+    public static boolean isWholePiece(String text) {
+        return UnitWords.isPlainPiece(fold(text));
+    }
+
+    /** Whether the unit means the peel of a fruit: peel, zest or twist. */
+    public static boolean isPeel(String text) {
+        String key = fold(text);
+        return UnitWords.isPeel(key) || (key.endsWith("s") && UnitWords.isPeel(key.substring(0, key.length() - 1)));
+    }
+
     /** Lower case letters and digits only, without accents. */
     static String fold(String text) {
         String plain = Normalizer.normalize(text.replace("ß", "ss"), Normalizer.Form.NFKD);

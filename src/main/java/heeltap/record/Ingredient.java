@@ -23,6 +23,7 @@ import org.jspecify.annotations.Nullable;
  * @param fullBottleGrams weight of a full bottle; null unknown; so too the empty one
  * @param bottleMl what a full bottle holds, in ml; null unknown
  * @param par stock to keep, in {@code measure}; null none
+ * @param peelCostPercent of a fruit that is peeled and juiced: the share of its cost that its peel bears; null: none
  */
 public record Ingredient(
         String name,
@@ -39,4 +40,5 @@ public record Ingredient(
         @Nullable Exact emptyBottleGrams,
         @Nullable Exact bottleMl,
         @Nullable Exact par,
+        @Nullable Exact peelCostPercent,
         Place place) {}

@@ -26,6 +26,9 @@ public record Setting<T>(
         @Nullable T standard,
         String standardText,
         String meaning) {
+    private static final String END = "°C, or where it freezes if that is warmer (common practice)";
+    private static final String HEAT = "kJ to 100 g of drink from tin, hands and air (common practice: left out)";
+
     public static final Setting<String> BAR =
             optional("bar", String.class, "printed on the reports; else the folder's name");
     public static final Setting<Currency> CURRENCY =
@@ -93,6 +96,12 @@ public record Setting<T>(
             "group price elasticity",
             Exact.class,
             "such as -0.8: how a group's sales answer its prices; else published means, marked as such");
+    public static final Setting<PublishedElasticity> PUBLISHED_ELASTICITY = standard(
+            "published price elasticity",
+            PublishedElasticity.class,
+            PublishedElasticity.REPORTED,
+            "reported",
+            "reported (means of what studies found) or corrected (for publication bias; smaller)");
     public static final Setting<Exact> VARIABLE_COST_PERCENT = number(
             "variable cost percent",
             "30",
@@ -103,6 +112,33 @@ public record Setting<T>(
             AcidTargets.RULE,
             "rule",
             "rule (for each 100 ml of base, common practice) or exact (in the finished liquid)");
+    public static final Setting<IceWater> WATER_FROM_ICE = standard(
+            "water from ice",
+            IceWater.class,
+            IceWater.HEAT_BALANCE,
+            "heat balance",
+            "heat balance (where it is known what a drink is made of) or usual percent (of its method); a drink's own"
+                    + " Water percent wins over both");
+    public static final Setting<Exact> LIQUIDS_START_AT =
+            number("liquids start at", "20", "°C, before they meet the ice (common practice)");
+    public static final Setting<Exact> BUILT_LIQUIDS_START_AT =
+            number("liquids of built drinks start at", "10", "°C, as most of them are chilled (common practice)");
+    public static final Setting<Exact> ICE_STARTS_AT =
+            number("ice starts at", "0", "°C: 0 for ice that lay in a bin, below 0 from the freezer (common practice)");
+    public static final Setting<Exact> WET_ICE_PERCENT = number(
+            "wet ice percent", "0", "water that clings to ice at 0 °C, in percent of its weight (common practice)");
+    public static final Setting<Exact> ICE_TO_DRINK =
+            number("weight of ice to drink", "1.5", "g of ice to one g of drink in the tin (common practice)");
+    public static final Setting<Exact> ICE_TO_BUILT_DRINK =
+            number("weight of ice to built drink", "1", "g of ice to one g of drink in the glass (common practice)");
+    public static final Setting<Exact> SHAKEN_ENDS_AT = number("shaken drinks end at", "-4", END);
+    public static final Setting<Exact> STIRRED_ENDS_AT = number("stirred drinks end at", "-2", END);
+    public static final Setting<Exact> THROWN_ENDS_AT = number("thrown drinks end at", "0", END);
+    public static final Setting<Exact> BUILT_ENDS_AT = number("built drinks end at", "3", END);
+    public static final Setting<Exact> SHAKEN_HEAT = number("heat gained when shaken", "0", HEAT);
+    public static final Setting<Exact> STIRRED_HEAT = number("heat gained when stirred", "0", HEAT);
+    public static final Setting<Exact> THROWN_HEAT = number("heat gained when thrown", "0", HEAT);
+    public static final Setting<Exact> BUILT_HEAT = number("heat gained when built", "0", HEAT);
     public static final Setting<Money> FIXED_COST_A_SERVE =
             optional("fixed cost a serve", Money.class, "for the contribution-margin price");
     public static final Setting<Exact> TARGET_PRIME_COST_PERCENT =
@@ -138,7 +174,23 @@ public record Setting<T>(
             VARIABLE_COST_PERCENT,
             ACID_TARGETS,
             FIXED_COST_A_SERVE,
-            TARGET_PRIME_COST_PERCENT);
+            TARGET_PRIME_COST_PERCENT,
+            WATER_FROM_ICE,
+            LIQUIDS_START_AT,
+            BUILT_LIQUIDS_START_AT,
+            ICE_STARTS_AT,
+            WET_ICE_PERCENT,
+            ICE_TO_DRINK,
+            ICE_TO_BUILT_DRINK,
+            SHAKEN_ENDS_AT,
+            STIRRED_ENDS_AT,
+            THROWN_ENDS_AT,
+            BUILT_ENDS_AT,
+            SHAKEN_HEAT,
+            STIRRED_HEAT,
+            THROWN_HEAT,
+            BUILT_HEAT,
+            PUBLISHED_ELASTICITY);
 
     private static <T> Setting<T> required(String name, Class<T> type, String meaning) {
         return new Setting<>(name, type, true, null, "", meaning);

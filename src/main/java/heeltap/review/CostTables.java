@@ -16,14 +16,18 @@ import heeltap.quantity.Exact;
 import heeltap.quantity.Measure;
 import heeltap.quantity.Money;
 import heeltap.record.Book;
+import heeltap.record.Composition;
 import heeltap.record.Ingredient;
 import heeltap.record.Preparation;
 import heeltap.review.TableShape.Cells;
 import heeltap.review.TableShape.Filling;
 import heeltap.source.Problem;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import org.jspecify.annotations.Nullable;
 
 /** What ingredients and preparations cost. */
 final class CostTables {
@@ -56,14 +60,15 @@ final class CostTables {
                         .set("file", CellValue.of(source.place().file()))
                         .set("row", CellValue.of(source.place().row()));
             }
-            cells.set("contents_from", CellValue.of(contentsFrom(ingredient.name(), month)));
+            cells.set("contents_from", CellValue.of(contentsFrom(ingredient, month)));
             table.add(price.unitCost() == null ? Emphasis.MARKED : Emphasis.PLAIN, cells);
         }
         return table.done();
     }
 
     /** Who says what it is made of, for an ingredient that a spec of the last day uses. */
-    private static String contentsFrom(String ingredient, MonthFigures month) {
+    private static String contentsFrom(Ingredient row, MonthFigures month) {
+        String ingredient = row.name();
         boolean used =
                 month.costs().drinks().stream().anyMatch(drink -> drink.use().containsKey(ingredient));
         if (!used) {
@@ -73,12 +78,34 @@ final class CostTables {
                 .anyMatch(drink -> drink.unknownComposition().contains(ingredient))) {
             return "unknown";
         }
-        return month.costs().drinks().stream()
-                        .anyMatch(drink -> drink.publishedComposition().contains(ingredient))
-                ? PublishedComposition.find(ingredient)
-                        .map(table -> "published table: " + table.source())
-                        .orElse("published table")
-                : "book";
+        return month.costs()
+                .publishedContents(ingredient)
+                .map(entry -> fromTable(row.composition(), entry))
+                .orElse("book");
+    }
+
+    /** Which figures the published table filled in, and where it has them from. */
+    private static String fromTable(Composition book, PublishedComposition entry) {
+        Map<String, @Nullable Exact> typed = new LinkedHashMap<>();
+        typed.put("Density", book.density());
+        typed.put("ABV", book.abvPercent());
+        typed.put("Sugar", book.sugar());
+        typed.put("Citric acid", book.citric());
+        typed.put("Malic acid", book.malic());
+        typed.put("Tartaric acid", book.tartaric());
+        typed.put("Other acid", book.otherAcid());
+        typed.put("Salt", book.salt());
+        boolean some = typed.values().stream().anyMatch(value -> value != null);
+        Map<String, List<String>> bySource = new LinkedHashMap<>();
+        typed.forEach((heading, value) -> {
+            String source = entry.sources().get(heading);
+            if (value == null && source != null) {
+                bySource.computeIfAbsent(source, key -> new ArrayList<>()).add(heading);
+            }
+        });
+        List<String> parts = new ArrayList<>();
+        bySource.forEach((source, headings) -> parts.add(String.join(", ", headings) + " from " + source));
+        return (some ? "book; " : "") + "published table: " + String.join("; ", parts);
     }
 
     /** What the last move of its price does to the month's margin: -(new - previous) × use. */

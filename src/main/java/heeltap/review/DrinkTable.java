@@ -1,7 +1,5 @@
 package heeltap.review;
 
-import heeltap.cost.DrinkCost;
-import heeltap.cost.Glass;
 import heeltap.document.CellValue;
 import heeltap.document.Table;
 import heeltap.document.TableRow.Emphasis;
@@ -9,13 +7,12 @@ import heeltap.menu.ClassedDrink;
 import heeltap.menu.MenuThresholds;
 import heeltap.quantity.Exact;
 import heeltap.quantity.Money;
-import heeltap.record.Setting;
 import heeltap.record.Settings;
 import heeltap.review.TableShape.Cells;
 import heeltap.review.TableShape.Filling;
-import heeltap.source.ProblemKind;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 
 /** The table of drinks. */
@@ -114,32 +111,13 @@ final class DrinkTable {
 
     /** Physical figures; a bought-in drink without a spec has none. */
     private void glass(DrinkRow row, Cells cells) {
-        Glass glass = row.cost().glass();
-        if (row.cost().lines().isEmpty() || glass.mixedMl() == 0 || !isWhole(row.cost())) {
-            return;
+        Map<String, Exact> figures = Served.figures(row.cost(), settings);
+        figures.forEach((key, figure) -> cells.set(key, CellValue.of(figure)));
+        cells.set("water_from", CellValue.of(Served.waterFrom(row.cost()).orElse("")));
+        if (!figures.isEmpty()) {
+            cells.set(
+                    "volume_estimated", CellValue.of(row.cost().glass().served().estimated()));
         }
-        Exact gramsEach = settings.get(Setting.STANDARD_DRINK_GRAMS);
-        cells.set("volume_ml", physical(glass.mixedMl())).set("served_ml", physical(glass.servedMl()));
-        boolean known = row.cost().unknownComposition().isEmpty();
-        cells.set("abv_percent", content(glass.abvPercent(), known))
-                .set("alcohol_g", content(glass.alcoholG(), known))
-                .set("sugar_g", content(glass.sugarG(), known))
-                .set("acid_g", content(glass.acidG(), known))
-                .set("salt_g", content(glass.saltG(), known))
-                .set("acidity_as_citric_g", content(glass.acidityAsCitricG(), known));
-        if (gramsEach.isPositive()) {
-            cells.set("standard_drinks", content(glass.standardDrinks(gramsEach), known));
-        }
-    }
-
-    /** None of something is told only where all ingredients are known: what nobody described is absent, not zero. */
-    private static CellValue content(double figure, boolean known) {
-        return known || figure > 0 ? physical(figure) : CellValue.BLANK;
-    }
-
-    /** Whether every line is in the glass: a missing price takes nothing out of it, any other fault may. */
-    static boolean isWhole(DrinkCost cost) {
-        return cost.faults().stream().allMatch(fault -> fault.kind() == ProblemKind.PRICE_MISSING);
     }
 
     static CellValue physical(double figure) {

@@ -32,7 +32,9 @@ record Tables(
         Table deposits,
         Table drinkLines,
         Table useByDrink,
-        Table counts) {
+        Table counts,
+        Table demand,
+        Table lastReview) {
 
     static Tables of(ReviewFigures review, Words words) {
         Book book = review.book();
@@ -40,8 +42,8 @@ record Tables(
         Currency currency = review.currency();
         return new Tables(
                 DrinkTable.of(review.rows(), book.settings(), words),
-                PriceTables.prices(review.suggestions(), words),
-                PriceTables.groups(review.suggestions(), review.rows(), words),
+                PriceTables.prices(review.prices(), words),
+                PriceTables.groups(review.prices(), words),
                 PriceTables.range(review.ranges(), words),
                 CostTables.ingredients(book, now, words),
                 CostTables.preparations(book, now, words),
@@ -61,7 +63,9 @@ record Tables(
                 PurchaseTables.deposits(review.months(), words),
                 TraceTables.drinkLines(book, now, words),
                 TraceTables.useByDrink(book, now, words),
-                TraceTables.counts(book, now, words));
+                TraceTables.counts(book, now, words),
+                PriceTables.demand(review.prices(), review.months(), words),
+                PriceTables.lastReview(review.prices(), words));
     }
 
     /** In the order of the contract, then those beyond it. */
@@ -89,7 +93,9 @@ record Tables(
                 deposits,
                 drinkLines,
                 useByDrink,
-                counts);
+                counts,
+                demand,
+                lastReview);
     }
 
     static List<Control> controls(ReviewFigures review, Words words) {

@@ -210,6 +210,23 @@ class PreparationCostTest {
         assertThat(costs.drink("Sour").reason()).startsWith("It uses Mix. ");
     }
 
+    /** A ruling of the contract: two lines for one target are a fault of the spec, whatever their ingredients hold. */
+    @Test
+    void twoLinesForOneTargetAreAFaultOfTheSpec() {
+        Costs costs = Bar.costs(bar().ingredient(
+                        "Citric crystals",
+                        Measure.G,
+                        cells -> cells.list("10", "1000").with("citric", "91.43"))
+                .preparation("Mix", Measure.ML, cells -> cells.with("citric", "4"))
+                .line("Mix", "Sweet orange", "100", "ml")
+                .line("Mix", "Citric", new SpecAmount.ToTarget(), "")
+                .line("Mix", "Citric crystals", new SpecAmount.ToTarget(), ""));
+        assertThat(costs.preparation("Mix").faults()).singleElement().satisfies(fault -> {
+            assertThat(fault.kind()).isEqualTo(ProblemKind.SPEC_FAULT);
+            assertThat(fault.reason()).isEqualTo("Two lines are to meet the target for citric acid.");
+        });
+    }
+
     @Test
     void aTypedAmountBesideATargetIsComparedWithIt() {
         Costs costs = Bar.costs(bar().ingredient(

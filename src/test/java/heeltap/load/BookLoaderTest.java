@@ -9,6 +9,7 @@ import heeltap.quantity.Money;
 import heeltap.record.AcidTargets;
 import heeltap.record.Book;
 import heeltap.record.FileAccount;
+import heeltap.record.IceWater;
 import heeltap.record.Ingredient;
 import heeltap.record.NameRule;
 import heeltap.record.PriceRule;
@@ -75,6 +76,9 @@ class BookLoaderTest {
                         day starts at|4:30 am
                         group price elasticity|-0,8
                         acid targets|exact
+                        water from ice|Usual percent
+                        shaken drinks end at|-5,5
+                        ice starts at|-18
                         largest average price rise percent|
                         least gain a month|£25""").load().value().book().settings();
         assertThat(settings.get(Setting.BAR)).isEqualTo("The Bilge");
@@ -88,9 +92,30 @@ class BookLoaderTest {
         assertThat(settings.get(Setting.DAY_STARTS_AT)).isEqualTo(LocalTime.of(4, 30));
         assertThat(settings.get(Setting.GROUP_ELASTICITY)).isEqualTo(Exact.of("-0.8"));
         assertThat(settings.get(Setting.ACID_TARGETS)).isEqualTo(AcidTargets.EXACT);
+        assertThat(settings.get(Setting.WATER_FROM_ICE)).isEqualTo(IceWater.USUAL_PERCENT);
+        assertThat(settings.get(Setting.SHAKEN_ENDS_AT)).isEqualTo(Exact.of("-5.5"));
+        assertThat(settings.get(Setting.ICE_STARTS_AT)).isEqualTo(Exact.of(-18));
         assertThat(settings.isSet(Setting.LARGEST_AVERAGE_RISE_PERCENT)).isFalse();
         assertThat(settings.get(Setting.LEAST_GAIN)).isEqualTo(Money.of("25"));
         assertThat(settings.get(Setting.TARGET_COST_PERCENT)).isEqualTo(Exact.of(22));
+    }
+
+    /** Ice above its melting point cannot be, and ice below it has no water clinging to it. */
+    @Test
+    void iceIsNotWarmerThanItMeltsNorWetBelow() {
+        var loaded = new BookBuilder().with("settings", """
+                        Setting|Value
+                        currency|EUR
+                        menu prices include tax|yes
+                        ice starts at|-18
+                        wet ice percent|5
+                        built drinks end at|-60""").load();
+        assertThat(loaded.problems())
+                .extracting(problem -> problem.reason())
+                .contains(
+                        "Ice colder than 0 °C is dry, so \"wet ice percent\" has no effect.",
+                        "\"built drinks end at\" must be a number from -40 to 100 (°C).");
+        assertThat(loaded.value().book().settings().get(Setting.BUILT_ENDS_AT)).isEqualTo(Exact.of(3));
     }
 
     /** A workbook stores 22 % as 0.22, a date as a number with a format, and a time as a part of a day. */

@@ -132,6 +132,7 @@ class BookRoundTripTest {
                     empty,
                     orNull(number()),
                     orNull(number()),
+                    orNull(percent()),
                     place("ingredients", row));
         }
 

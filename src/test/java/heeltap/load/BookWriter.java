@@ -130,7 +130,8 @@ final class BookWriter {
                 row.fullBottleGrams(),
                 row.emptyBottleGrams(),
                 row.bottleMl(),
-                row.par());
+                row.par(),
+                row.peelCostPercent());
     }
 
     private List<String> row(Preparation row) {
