@@ -32,9 +32,9 @@ class LauncherIT {
         Path built = Path.of("target/application");
         Path elsewhere = CommandsTest.copy(built, temp.resolve("some where else"));
         try (Stream<Path> files = Files.walk(elsewhere, 4)) {
-            launcher = files.filter(file -> file.getFileName().toString().matches("heeltap(\\.exe)?"))
-                    .filter(file -> Files.isRegularFile(file)
-                            && file.getParent().toString().matches(".*(bin|MacOS|heeltap)"))
+            launcher = files.filter(Files::isRegularFile)
+                    .filter(file ->
+                            file.toString().replace('\\', '/').matches(".*/(bin|MacOS|heeltap)/heeltap(\\.exe)?"))
                     .findFirst()
                     .orElseThrow();
         }
