@@ -14,6 +14,7 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.TreeSet;
 import org.jspecify.annotations.Nullable;
 
 /** Makes one invoice of its rows. */
@@ -25,6 +26,7 @@ final class InvoiceMaker {
     private final List<InvoiceRow> rows = new ArrayList<>();
     private InvoiceHeader header;
     private @Nullable LocalDate date;
+    private final TreeSet<LocalDate> dates = new TreeSet<>();
 
     InvoiceMaker(MonthContext context, InvoiceSheet.InvoiceKey key, InvoiceHeader header) {
         this.context = context;
@@ -36,6 +38,15 @@ final class InvoiceMaker {
         rows.add(row);
         header = said.number().equals(header.number()) ? said : header;
         date = date == null && moment != null ? moment.date() : date;
+        if (moment != null) {
+            dates.add(moment.date());
+        }
+    }
+
+    /** The rows of another file that bear the same number. */
+    void addAll(InvoiceMaker other) {
+        rows.addAll(other.rows);
+        dates.addAll(other.dates);
     }
 
     List<InvoiceRow> rows() {
@@ -91,6 +102,31 @@ final class InvoiceMaker {
                 && isClose(gross, total)
                 && !isClose(less(gross, discount), total);
         return before ? less(total, discount) : total;
+    }
+
+    /** Lines whose total is neither quantity times price, of a pack or of one of its units, nor that less the discount. */
+    List<InvoiceRow> oddTotals() {
+        return lines().stream().filter(this::isOdd).toList();
+    }
+
+    private boolean isOdd(InvoiceRow line) {
+        BigDecimal gross = product(line);
+        BigDecimal total = line.number(Field.LINE_TOTAL);
+        if (gross == null || total == null) {
+            return false;
+        }
+        // printed prices are rounded to the cent
+        BigDecimal slack =
+                orZero(line.number(Field.QUANTITY)).abs().movePointLeft(2).max(CENT);
+        BigDecimal discount = lineDiscount(line);
+        Exact units = pack(line.pack()).map(Pack::units).orElse(Exact.ONE);
+        BigDecimal byUnit = gross.multiply(units.round(6, java.math.RoundingMode.HALF_EVEN));
+        return List.of(gross, less(gross, discount), byUnit, less(byUnit, discount)).stream()
+                .noneMatch(sum -> sum.abs().subtract(total.abs()).abs().compareTo(slack) <= 0);
+    }
+
+    static String grossOf(InvoiceRow line) {
+        return orZero(product(line)).stripTrailingZeros().toPlainString();
     }
 
     boolean isElectronic() {
@@ -234,7 +270,8 @@ final class InvoiceMaker {
                 money(depositReturned(turned), !turned),
                 orNull(tax(), turned),
                 orNull(printedTotal(), turned),
-                place());
+                place(),
+                List.copyOf(dates));
     }
 
     /** What of the deposits was given back, as printed: negative, or positive on a credit note printed with plus signs. */

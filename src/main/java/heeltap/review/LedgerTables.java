@@ -3,11 +3,11 @@ package heeltap.review;
 import heeltap.cost.Purchase;
 import heeltap.document.CellValue;
 import heeltap.document.Table;
-import heeltap.match.Folding;
 import heeltap.quantity.Exact;
 import heeltap.quantity.Money;
 import heeltap.record.AccountName;
 import heeltap.record.Book;
+import heeltap.record.Folding;
 import heeltap.record.Ingredient;
 import heeltap.record.Loss;
 import heeltap.review.StockTables.StockMoney;
@@ -110,18 +110,18 @@ final class LedgerTables {
                     .set("account", CellValue.of(accountName(entry, book)))
                     .set("debit", positive(entry.debit()))
                     .set("credit", positive(entry.credit()))
-                    .set(
-                            "memo",
-                            CellValue.of(words.say(
-                                    "memo." + entry.account().name().toLowerCase(Locale.ROOT),
-                                    words.month(month.month()),
-                                    entry.group()))));
+                    .set("memo", CellValue.of(words.say(memo(entry), words.month(month.month()), entry.group()))));
         }
         return table.total(new Cells()
                         .set("account", CellValue.of(words.say("word.total")))
                         .set("debit", CellValue.of(debit))
                         .set("credit", CellValue.of(credit)))
                 .done();
+    }
+
+    private static String memo(Journal.Entry entry) {
+        String key = "memo." + entry.account().name().toLowerCase(Locale.ROOT);
+        return entry.group().equals(StockGroups.NONE) ? key + "_none" : key;
     }
 
     private static CellValue positive(Money money) {

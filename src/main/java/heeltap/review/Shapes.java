@@ -56,7 +56,11 @@ final class Shapes {
             "salt_g_per_100ml:AMOUNT",
             "energy_kcal:AMOUNT",
             "energy_kj:AMOUNT",
-            "volume_estimated:YES_NO");
+            "volume_estimated:YES_NO",
+            "on_the_line:YES_NO",
+            "class_hangs_on_rule:YES_NO",
+            "methods_disagree:YES_NO",
+            "advice");
     static final TableShape PRICES = TableShape.of(
             "prices",
             "drink",
@@ -233,7 +237,10 @@ final class Shapes {
             "transfers_value:MONEY",
             "target_cost_percent:PERCENT",
             "days_on_hand:AMOUNT",
-            "turnover:AMOUNT");
+            "turnover:AMOUNT",
+            "left_out",
+            "left_out_purchases:MONEY",
+            "left_out_cost:MONEY");
     static final TableShape INVOICES = TableShape.of(
             "invoices",
             "supplier",
@@ -353,6 +360,15 @@ final class Shapes {
             "spec_row:COUNT");
     static final TableShape USE_BY_DRINK = TableShape.of(
             "use_by_drink", "ingredient", "measure", "drink", "served:COUNT", "use:AMOUNT", "share_percent:PERCENT");
+    static final TableShape LOSSES = TableShape.of(
+            "losses",
+            "ingredient",
+            "group",
+            "measure",
+            "reason",
+            "amount:AMOUNT",
+            "cost:MONEY",
+            "share_percent:PERCENT");
     static final TableShape COUNTS = TableShape.of(
             "counts",
             "ingredient",
