@@ -56,7 +56,11 @@ final class Shapes {
             "salt_g_per_100ml:AMOUNT",
             "energy_kcal:AMOUNT",
             "energy_kj:AMOUNT",
-            "volume_estimated:YES_NO");
+            "volume_estimated:YES_NO",
+            "on_the_line:YES_NO",
+            "class_hangs_on_rule:YES_NO",
+            "methods_disagree:YES_NO",
+            "advice");
     static final TableShape PRICES = TableShape.of(
             "prices",
             "drink",
