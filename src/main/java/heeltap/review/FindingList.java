@@ -278,13 +278,13 @@ final class FindingList {
                 .filter(row -> !row.nearest().isEmpty())
                 .count();
         if (aside > 0) {
-            points.add(words.say("decide.names", String.valueOf(aside)));
+            points.add(words.say(aside == 1 ? "decide.name" : "decide.names", String.valueOf(aside)));
         }
         long problems = review.problems().stream()
                 .filter(problem -> problem.severity() == Problem.Severity.FAULT)
                 .count();
         if (problems > 0) {
-            points.add(words.say("decide.faults", String.valueOf(problems)));
+            points.add(words.say(problems == 1 ? "decide.fault" : "decide.faults", String.valueOf(problems)));
         }
         return points;
     }
