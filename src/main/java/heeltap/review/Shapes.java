@@ -360,6 +360,15 @@ final class Shapes {
             "spec_row:COUNT");
     static final TableShape USE_BY_DRINK = TableShape.of(
             "use_by_drink", "ingredient", "measure", "drink", "served:COUNT", "use:AMOUNT", "share_percent:PERCENT");
+    static final TableShape LOSSES = TableShape.of(
+            "losses",
+            "ingredient",
+            "group",
+            "measure",
+            "reason",
+            "amount:AMOUNT",
+            "cost:MONEY",
+            "share_percent:PERCENT");
     static final TableShape COUNTS = TableShape.of(
             "counts",
             "ingredient",

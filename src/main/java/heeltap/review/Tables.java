@@ -33,6 +33,7 @@ record Tables(
         Table drinkLines,
         Table useByDrink,
         Table counts,
+        Table losses,
         Table demand,
         Table lastReview) {
 
@@ -64,6 +65,7 @@ record Tables(
                 TraceTables.drinkLines(book, now, words),
                 TraceTables.useByDrink(book, now, words),
                 TraceTables.counts(book, now, words),
+                TraceTables.losses(book, now, currency, words),
                 PriceTables.demand(review.prices(), review.months(), words),
                 PriceTables.lastReview(review.prices(), words));
     }
@@ -94,6 +96,7 @@ record Tables(
                 drinkLines,
                 useByDrink,
                 counts,
+                losses,
                 demand,
                 lastReview);
     }
