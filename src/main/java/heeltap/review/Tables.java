@@ -35,7 +35,8 @@ record Tables(
         Table counts,
         Table losses,
         Table demand,
-        Table lastReview) {
+        Table lastReview,
+        Table cheaperWays) {
 
     static Tables of(ReviewFigures review, Words words) {
         Book book = review.book();
@@ -67,7 +68,8 @@ record Tables(
                 TraceTables.counts(book, now, words),
                 TraceTables.losses(book, now, currency, words),
                 PriceTables.demand(review.prices(), review.months(), words),
-                PriceTables.lastReview(review.prices(), words));
+                PriceTables.lastReview(review.prices(), words),
+                CheaperTable.of(review.ways(), words));
     }
 
     /** In the order of the contract, then those beyond it. */
@@ -98,7 +100,8 @@ record Tables(
                 counts,
                 losses,
                 demand,
-                lastReview);
+                lastReview,
+                cheaperWays);
     }
 
     static List<Control> controls(ReviewFigures review, Words words) {
