@@ -25,8 +25,10 @@ class SimulatedMarketTest {
 
     @Test
     void suggestionsBeatSimpleRules() {
-        List<BarYear> years =
-                IntStream.range(FIRST_BAR, FIRST_BAR + BARS).parallel().mapToObj(BarYear::of).toList();
+        List<BarYear> years = IntStream.range(FIRST_BAR, FIRST_BAR + BARS)
+                .parallel()
+                .mapToObj(BarYear::of)
+                .toList();
         double gain = 0;
         double possible = 0;
         int beaten = 0;
