@@ -112,6 +112,6 @@ final class Printing {
     }
 
     String month(YearMonth month) {
-        return figures.month(month);
+        return figures.monthAlone(month);
     }
 }

@@ -112,6 +112,27 @@ final class Shapes {
             "follow_percent:PERCENT",
             "order_percent:PERCENT");
 
+    /** Where a price will not mend it. */
+    static final TableShape CHEAPER_WAYS = TableShape.of(
+            "cheaper_ways",
+            "drink",
+            "cost_percent_new:PERCENT",
+            "target_cost_percent:PERCENT",
+            "ingredient",
+            "written",
+            "cost:FINE_MONEY",
+            "share_percent:PERCENT",
+            "way",
+            "cost_after:UNIT_MONEY",
+            "saving_a_serve:UNIT_MONEY",
+            "served:COUNT",
+            "saving_a_month:MONEY",
+            "alcohol_g_change:AMOUNT",
+            "sugar_g_change:AMOUNT",
+            "acid_g_change:AMOUNT",
+            "new_allergens",
+            "labour_change:UNIT_MONEY");
+
     static final TableShape LAST_REVIEW = TableShape.of(
             "last_review",
             "drink",
@@ -360,6 +381,15 @@ final class Shapes {
             "spec_row:COUNT");
     static final TableShape USE_BY_DRINK = TableShape.of(
             "use_by_drink", "ingredient", "measure", "drink", "served:COUNT", "use:AMOUNT", "share_percent:PERCENT");
+    static final TableShape LOSSES = TableShape.of(
+            "losses",
+            "ingredient",
+            "group",
+            "measure",
+            "reason",
+            "amount:AMOUNT",
+            "cost:MONEY",
+            "share_percent:PERCENT");
     static final TableShape COUNTS = TableShape.of(
             "counts",
             "ingredient",

@@ -33,8 +33,10 @@ record Tables(
         Table drinkLines,
         Table useByDrink,
         Table counts,
+        Table losses,
         Table demand,
-        Table lastReview) {
+        Table lastReview,
+        Table cheaperWays) {
 
     static Tables of(ReviewFigures review, Words words) {
         Book book = review.book();
@@ -64,8 +66,10 @@ record Tables(
                 TraceTables.drinkLines(book, now, words),
                 TraceTables.useByDrink(book, now, words),
                 TraceTables.counts(book, now, words),
+                TraceTables.losses(book, now, currency, words),
                 PriceTables.demand(review.prices(), review.months(), words),
-                PriceTables.lastReview(review.prices(), words));
+                PriceTables.lastReview(review.prices(), words),
+                CheaperTable.of(review.ways(), words));
     }
 
     /** In the order of the contract, then those beyond it. */
@@ -94,8 +98,10 @@ record Tables(
                 drinkLines,
                 useByDrink,
                 counts,
+                losses,
                 demand,
-                lastReview);
+                lastReview,
+                cheaperWays);
     }
 
     static List<Control> controls(ReviewFigures review, Words words) {
