@@ -58,7 +58,7 @@ final class SheetPages {
         boolean banded = filled.tables().size() == 1 && filled.charts().isEmpty() && band(filled, columns);
         if (!chartBefore && place.headingRow() < LAST_HEADING_ROW) {
             sheet.createFreezePane(columns > FEW_COLUMNS ? 1 : 0, place.firstRow());
-            if (filled.charts().isEmpty()) {
+            if (filled.tables().size() == 1) {
                 sheet.setRepeatingRows(new CellRangeAddress(place.headingRow(), place.headingRow(), -1, -1));
             }
         }
