@@ -85,7 +85,7 @@ public final class Units {
     /** Whether the unit means the peel of a fruit: peel, zest or twist. */
     public static boolean isPeel(String text) {
         String key = fold(text);
-        return UnitWords.isPeel(key) || key.endsWith("s") && UnitWords.isPeel(key.substring(0, key.length() - 1));
+        return UnitWords.isPeel(key) || (key.endsWith("s") && UnitWords.isPeel(key.substring(0, key.length() - 1)));
     }
 
     /** Lower case letters and digits only, without accents. */

@@ -120,6 +120,7 @@ final class CostTables {
 
     static Table preparations(Book book, MonthFigures month, Words words) {
         Filling table = Shapes.PREPARATIONS.fill(words.texts());
+        Map<String, Exact> expected = ComingMonth.preparations(book, month);
         for (Preparation preparation : book.preparations()) {
             PreparationCost cost = month.costs().preparationOn(preparation.name(), month.lastDay());
             Exact use = month.use().byPreparation().getOrDefault(preparation.name(), Exact.ZERO);
@@ -135,6 +136,18 @@ final class CostTables {
                     .set("month_use", CellValue.of(use))
                     .set("batches", number(makes.filter(Exact::isPositive).map(use::dividedBy)))
                     .set("note", CellValue.of(note(cost, words)));
+            Optional<Exact> coming = Optional.ofNullable(expected.get(preparation.name()));
+            cells.set("minutes", CellValue.of(cost.minutes()))
+                    .set("expected_use", number(coming))
+                    .set(
+                            "expected_batches",
+                            number(coming.flatMap(
+                                    need -> makes.filter(Exact::isPositive).map(need::dividedBy))))
+                    .set("allergens", CellValue.of(String.join("; ", cost.allergens())))
+                    .set("cautions", CellValue.of(String.join(" ", Cautions.of(cost, words))));
+            if (preparation.measure() == Measure.ML && cost.unitCost() != null) {
+                cells.set("litre_cost", CellValue.of(cost.unitCost().times(Exact.of(1000))));
+            }
             contents(cost, cells);
             table.add(cost.batchCost() == null ? Emphasis.MARKED : Emphasis.PLAIN, cells);
         }
@@ -159,6 +172,8 @@ final class CostTables {
                 .set("sugar_g_per_100ml", physical(one.sugarG() * per100))
                 .set("citric_g_per_100ml", physical(one.citricG() * per100))
                 .set("malic_g_per_100ml", physical(one.malicG() * per100));
+        cells.set("acidity_as_citric_g_per_100ml", physical(one.acidityAsCitricG() * per100))
+                .set("volume_estimated", CellValue.of(one.estimated()));
         if (cost.unknownComposition().isEmpty()) {
             cells.set("salt_percent", physical(one.saltG() / one.massG() * 100));
         }

@@ -18,13 +18,15 @@ import java.util.Optional;
 /** The table of drinks. */
 final class DrinkTable {
     private final Settings settings;
+    private final Words words;
 
-    private DrinkTable(Settings settings) {
+    private DrinkTable(Settings settings, Words words) {
         this.settings = settings;
+        this.words = words;
     }
 
     static Table of(List<DrinkRow> rows, Settings settings, Words words) {
-        DrinkTable drinks = new DrinkTable(settings);
+        DrinkTable drinks = new DrinkTable(settings, words);
         Filling table = Shapes.DRINKS
                 .fill(words.texts())
                 .formula(
@@ -61,6 +63,7 @@ final class DrinkTable {
         figures(row, cells);
         classes(row, cells);
         glass(row, cells);
+        cells.set("cautions", CellValue.of(String.join(" ", Cautions.of(row.cost(), words))));
         return cells;
     }
 

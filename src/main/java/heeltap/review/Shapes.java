@@ -56,7 +56,8 @@ final class Shapes {
             "salt_g_per_100ml:AMOUNT",
             "energy_kcal:AMOUNT",
             "energy_kj:AMOUNT",
-            "volume_estimated:YES_NO");
+            "volume_estimated:YES_NO",
+            "cautions");
     static final TableShape PRICES = TableShape.of(
             "prices",
             "drink",
@@ -143,7 +144,15 @@ final class Shapes {
             "keeps_days:COUNT",
             "month_use:AMOUNT",
             "batches:AMOUNT",
-            "note");
+            "note",
+            "litre_cost:UNIT_MONEY",
+            "minutes:COUNT",
+            "expected_use:AMOUNT",
+            "expected_batches:AMOUNT",
+            "acidity_as_citric_g_per_100ml:AMOUNT",
+            "allergens",
+            "cautions",
+            "volume_estimated:YES_NO");
     static final TableShape PREPARATION_LINES = TableShape.of(
             "preparation_lines",
             "preparation",
@@ -153,6 +162,18 @@ final class Shapes {
             "cost:FINE_MONEY",
             "computed:YES_NO",
             "written");
+    static final TableShape PREPARATION_SHEETS = TableShape.of(
+            "preparation_sheets",
+            "preparation",
+            "line:COUNT",
+            "ingredient",
+            "batch_amount:AMOUNT",
+            "month_amount:AMOUNT",
+            "unit",
+            "batch_printed",
+            "month_printed",
+            "computed:YES_NO",
+            "note");
     static final TableShape STOCK = TableShape.of(
             "stock",
             "ingredient",

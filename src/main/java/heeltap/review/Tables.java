@@ -32,7 +32,8 @@ record Tables(
         Table deposits,
         Table drinkLines,
         Table useByDrink,
-        Table counts) {
+        Table counts,
+        Table preparationSheets) {
 
     static Tables of(ReviewFigures review, Words words) {
         Book book = review.book();
@@ -61,7 +62,8 @@ record Tables(
                 PurchaseTables.deposits(review.months(), words),
                 TraceTables.drinkLines(book, now, words),
                 TraceTables.useByDrink(book, now, words),
-                TraceTables.counts(book, now, words));
+                TraceTables.counts(book, now, words),
+                PreparationSheets.table(book, now, words));
     }
 
     /** In the order of the contract, then those beyond it. */
@@ -89,7 +91,8 @@ record Tables(
                 deposits,
                 drinkLines,
                 useByDrink,
-                counts);
+                counts,
+                preparationSheets);
     }
 
     static List<Control> controls(ReviewFigures review, Words words) {
