@@ -3,7 +3,6 @@ package heeltap.cost;
 import heeltap.quantity.Exact;
 import heeltap.quantity.Money;
 import heeltap.record.Invoice;
-import heeltap.record.InvoiceLine;
 import heeltap.record.Setting;
 import heeltap.record.Settings;
 import java.util.ArrayList;
@@ -19,19 +18,14 @@ import java.util.List;
  */
 record InvoiceShares(List<Money> goods, List<Money> delivery, boolean byValue) {
     static InvoiceShares of(Invoice invoice, Settings settings) {
+        InvoiceTax tax = InvoiceTax.of(invoice, settings.get(Setting.INVOICE_TAX_PERCENT));
         List<Money> net = new ArrayList<>();
-        Exact untaxed = untaxedShare(invoice, settings);
-        for (InvoiceLine line : invoice.lines()) {
-            boolean printed = invoice.pricesIncludeTax() && line.tax() != null;
-            net.add(
-                    printed && line.tax() != null
-                            ? line.goods().minus(line.tax())
-                            : line.goods().times(untaxed));
+        for (int i = 0; i < invoice.lines().size(); i++) {
+            net.add(invoice.lines().get(i).goods().times(tax.lines().get(i)));
         }
-        Exact charges = untaxedShareOfCharges(invoice, net, untaxed);
         List<Exact> shares = shares(invoice, net);
-        Money discount = invoice.discount().times(charges);
-        Money delivery = invoice.delivery().times(charges);
+        Money discount = invoice.discount().times(tax.charges());
+        Money delivery = invoice.delivery().times(tax.charges());
         List<Money> goods = new ArrayList<>();
         List<Money> deliveries = new ArrayList<>();
         for (int i = 0; i < net.size(); i++) {
@@ -40,30 +34,6 @@ record InvoiceShares(List<Money> goods, List<Money> delivery, boolean byValue) {
         }
         boolean charged = !invoice.discount().isZero() || !invoice.delivery().isZero();
         return new InvoiceShares(goods, deliveries, !charged || hasValue(invoice, net));
-    }
-
-    /** What of a sum with tax is left without it: by the tax printed for the invoice, else by the setting's rate. */
-    private static Exact untaxedShare(Invoice invoice, Settings settings) {
-        if (!invoice.pricesIncludeTax()) {
-            return Exact.ONE;
-        }
-        Money gross = gross(invoice).minus(invoice.discount()).plus(invoice.delivery());
-        boolean byLine = invoice.lines().stream().anyMatch(line -> line.tax() != null);
-        if (invoice.tax() != null && !byLine && !gross.isZero()) {
-            return gross.minus(invoice.tax()).dividedBy(gross);
-        }
-        Exact rate = settings.get(Setting.INVOICE_TAX_PERCENT);
-        return Exact.ONE.dividedBy(Exact.ONE.plus(rate.percent()));
-    }
-
-    /** Charges bear the average rate of the lines. */
-    private static Exact untaxedShareOfCharges(Invoice invoice, List<Money> net, Exact otherwise) {
-        Money gross = gross(invoice);
-        return gross.isZero() ? otherwise : sum(net).dividedBy(gross);
-    }
-
-    private static Money gross(Invoice invoice) {
-        return sum(invoice.lines().stream().map(InvoiceLine::goods).toList());
     }
 
     private static Money sum(List<Money> parts) {

@@ -45,7 +45,8 @@ public final class Figures {
     /** A number as its format prints it for people, HALF_UP, without a currency sign. */
     public String number(Exact number, Format format) {
         return switch (format) {
-            case MONEY, UNIT_MONEY -> plain(number.round(decimals, RoundingMode.HALF_UP), decimals, decimals);
+            case MONEY, MONEY_OR_COUNT, UNIT_MONEY ->
+                plain(number.round(decimals, RoundingMode.HALF_UP), decimals, decimals);
             case FINE_MONEY -> {
                 BigDecimal rounded = number.toSignificant(4);
                 int places = Math.max(decimals, rounded.scale() + 4 - rounded.precision());

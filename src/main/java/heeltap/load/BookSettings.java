@@ -5,6 +5,7 @@ import heeltap.quantity.Money;
 import heeltap.record.AcidTargets;
 import heeltap.record.IceWater;
 import heeltap.record.PriceRule;
+import heeltap.record.PublishedElasticity;
 import heeltap.record.Setting;
 import heeltap.record.Settings;
 import heeltap.source.Cell;
@@ -170,6 +171,9 @@ final class BookSettings {
         if (type == AcidTargets.class) {
             return word(AcidTargets.values(), text);
         }
+        if (type == PublishedElasticity.class) {
+            return word(PublishedElasticity.values(), text);
+        }
         if (type == IceWater.class) {
             return word(IceWater.values(), text);
         }
@@ -220,6 +224,9 @@ final class BookSettings {
         }
         if (type == PriceRule.class) {
             return "latest, average or fifo";
+        }
+        if (type == PublishedElasticity.class) {
+            return "reported or corrected";
         }
         if (type == IceWater.class) {
             return "heat balance or usual percent";

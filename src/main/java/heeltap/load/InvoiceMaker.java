@@ -231,9 +231,24 @@ final class InvoiceMaker {
                 money(discount, credit),
                 money(delivery, turned),
                 money(deposit, turned),
+                money(depositReturned(turned), !turned),
                 orNull(tax(), turned),
                 orNull(printedTotal(), turned),
                 place());
+    }
+
+    /** What of the deposits was given back, as printed: negative, or positive on a credit note printed with plus signs. */
+    private BigDecimal depositReturned(boolean turned) {
+        BigDecimal sum = BigDecimal.ZERO;
+        for (InvoiceRow row : rows) {
+            BigDecimal money = switch (row.role()) {
+                case DEPOSIT -> orZero(row.money());
+                case LINE -> orZero(row.number(Field.DEPOSIT));
+                default -> BigDecimal.ZERO;
+            };
+            sum = money.signum() == (turned ? 1 : -1) ? sum.add(money) : sum;
+        }
+        return sum;
     }
 
     private InvoiceLine line(InvoiceRow row, boolean turned, boolean credit) {

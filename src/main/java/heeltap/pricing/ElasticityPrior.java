@@ -1,6 +1,7 @@
 package heeltap.pricing;
 
 import heeltap.quantity.Exact;
+import heeltap.record.PublishedElasticity;
 
 /**
  * What is believed about a group's price elasticity before the bar's own sales speak: its units sold answer a common rise
@@ -14,27 +15,35 @@ public record ElasticityPrior(Exact mean, Source source) {
     public enum Source {
         /** The bar's own setting. */
         BAR,
-        /** Wagenaar, Salois and Komro 2009, mean for the beverage, times {@link #BAR_FACTOR}. */
-        PUBLISHED
+        /** Published mean of the reported elasticities for the beverage, times {@link #BAR_FACTOR}. */
+        REPORTED,
+        /** Published mean corrected for publication bias, times {@link #BAR_FACTOR}. */
+        CORRECTED
     }
 
     /** What most of a group's drinks are made of. */
     public enum Beverage {
-        BEER("-0.46"),
-        WINE("-0.69"),
-        SPIRITS("-0.80"),
+        BEER("-0.46", "-0.30"),
+        WINE("-0.69", "-0.45"),
+        SPIRITS("-0.80", "-0.55"),
         /** All alcohol; also used, for want of a better figure, for drinks without. */
-        OTHER("-0.51");
+        OTHER("-0.51", "-0.50");
 
-        private final String market;
+        private final String reported;
+        private final String corrected;
 
-        Beverage(String market) {
-            this.market = market;
+        Beverage(String reported, String corrected) {
+            this.reported = reported;
+            this.corrected = corrected;
         }
 
-        /** Mean of the reported elasticities of a whole market: Addiction 104(2), doi 10.1111/j.1360-0443.2008.02438.x. */
-        public Exact market() {
-            return Exact.of(market);
+        /**
+         * Mean elasticity of a whole market. Reported: Wagenaar, Salois and Komro 2009, Addiction 104(2), doi
+         * 10.1111/j.1360-0443.2008.02438.x. Corrected: Nelson 2013, Health Economics Review 3:17, doi
+         * 10.1186/2191-1991-3-17.
+         */
+        public Exact market(PublishedElasticity means) {
+            return Exact.of(means == PublishedElasticity.REPORTED ? reported : corrected);
         }
     }
 
@@ -48,8 +57,10 @@ public record ElasticityPrior(Exact mean, Source source) {
         }
     }
 
-    public static ElasticityPrior published(Beverage beverage) {
-        return new ElasticityPrior(beverage.market().times(BAR_FACTOR), Source.PUBLISHED);
+    public static ElasticityPrior published(Beverage beverage, PublishedElasticity means) {
+        return new ElasticityPrior(
+                beverage.market(means).times(BAR_FACTOR),
+                means == PublishedElasticity.REPORTED ? Source.REPORTED : Source.CORRECTED);
     }
 
     public static ElasticityPrior ofBar(Exact elasticity) {

@@ -41,8 +41,7 @@ final class GroupPricing {
                 .toArray();
         List<String> names = modelled.stream().map(Candidate::name).toList();
         DemandModel demand = DemandModel.of(history, prior, names, now);
-        PricePlan plan =
-                PricePlan.of(modelled, demand, limits(all, modelled, now, demand.point.unitsNow(), rules), rules);
+        PricePlan plan = PricePlan.of(modelled, demand, limits(all, modelled, now, sold(history, names), rules), rules);
         Advice advice = new Advice(modelled, demand, plan, range(all), rules);
         List<EarningSuggestion> suggestions = all.stream()
                 .map(c -> c.modelled() ? advice.of(modelled.indexOf(c)) : Advice.unmodelled(c, rules))
@@ -58,9 +57,29 @@ final class GroupPricing {
                 Optional.of(demand.point),
                 names,
                 Optional.of(Interval.of(demand.point.groupElasticity(), group)),
-                Optional.of(averageChange(suggestions, demand.point.unitsNow(), modelled)),
-                Optional.of(plan.groupChange()),
+                Optional.of(averageChange(suggestions, sold(history, names), modelled)),
+                Optional.of(plan.groupChange().about(total(suggestions))),
                 plan.isChange() ? Optional.of(plan.groupChance()) : Optional.empty());
+    }
+
+    /** Units sold in the last month, by which changes of price are weighted; one each where none was sold. */
+    private static double[] sold(GroupHistory history, List<String> names) {
+        int last = history.months() - 1;
+        double[] sold = names.stream()
+                .mapToDouble(name -> history.sold[last][history.drinks.indexOf(name)])
+                .toArray();
+        if (Arrays.stream(sold).sum() <= 0) {
+            Arrays.fill(sold, 1);
+        }
+        return sold;
+    }
+
+    /** The change of margin of all drinks: exactly the sum of the rows that are printed. */
+    private static Exact total(List<EarningSuggestion> suggestions) {
+        return suggestions.stream()
+                .flatMap(suggestion -> suggestion.demand().stream())
+                .map(expected -> expected.marginChange().value())
+                .reduce(Exact.ZERO, Exact::plus);
     }
 
     /** Highest over lowest price of the whole group, and the widest by the principle. */

@@ -26,6 +26,16 @@ public record Interval(Exact low, Exact value, Exact high) {
         return sorted[below] + (at - below) * (sorted[above] - sorted[below]);
     }
 
+    /** The same bounds about another single figure, widened where it lies outside them. */
+    Interval about(Exact figure) {
+        return new Interval(low.min(figure), figure, high.max(figure));
+    }
+
+    /** All three figures times a positive factor. */
+    Interval times(Exact factor) {
+        return new Interval(low.times(factor), value.times(factor), high.times(factor));
+    }
+
     /** Whether a figure lies inside, bounds included. */
     public boolean holds(Exact figure) {
         return !figure.isLessThan(low) && !figure.isGreaterThan(high);

@@ -29,9 +29,10 @@ public final class LastReview {
      * was on the menu as many days as any other of its group; all others are left out.
      *
      * @param then the suggestions made at the end of the month before
+     * @param daysThen days of that month, to which the expected units refer
      * @param after the rows of the month after
      */
-    public static List<Outcome> compare(List<GroupSuggestion> then, List<DrinkMonth> after) {
+    public static List<Outcome> compare(List<GroupSuggestion> then, int daysThen, List<DrinkMonth> after) {
         Map<String, DrinkMonth> rows =
                 after.stream().collect(Collectors.toMap(DrinkMonth::drink, Function.identity(), (a, b) -> a));
         Map<String, Integer> days =
@@ -39,15 +40,16 @@ public final class LastReview {
         return then.stream()
                 .flatMap(group -> group.drinks().stream())
                 .filter(drink -> drink.price().isChange() && drink.demand().isPresent())
-                .flatMap(drink -> outcome(drink, rows, days).stream())
+                .flatMap(drink -> outcome(drink, rows, days, daysThen).stream())
                 .toList();
     }
 
     private static Optional<Outcome> outcome(
-            EarningSuggestion drink, Map<String, DrinkMonth> rows, Map<String, Integer> days) {
+            EarningSuggestion drink, Map<String, DrinkMonth> rows, Map<String, Integer> days, int daysThen) {
         PricedDrink priced = drink.price().drink();
         Money suggested = drink.price().suggested().orElseThrow();
-        Interval expected = drink.demand().orElseThrow().units();
+        Exact longer = Exact.of(days.getOrDefault(priced.group(), daysThen)).dividedBy(Exact.of(daysThen));
+        Interval expected = drink.demand().orElseThrow().units().times(longer);
         return Optional.ofNullable(rows.get(priced.drink()))
                 .filter(row -> row.price().equals(suggested))
                 .filter(row -> row.daysOnMenu() == days.getOrDefault(row.group(), 0))

@@ -16,15 +16,22 @@ public record PriceFloor(Money price, Optional<Reason> reason, Money legal) {
         /** Grams of alcohol times the legal lowest price per gram. */
         LEGAL,
         /** The price at which the net price is the cost. */
-        COST
+        COST,
+        /** The present price: there is a legal lowest price, and how much alcohol the drink holds is not known. */
+        ALCOHOL_UNKNOWN
     }
 
     /** Grams unrounded × rate, and never below cost; of two equal ones the law is named. */
     static PriceFloor of(PricedDrink drink, PricingRules rules) {
-        Money legal = rules.lowestPricePerGram().times(drink.alcoholGrams());
+        Money legal =
+                drink.alcoholGrams().map(rules.lowestPricePerGram()::times).orElse(Money.ZERO);
         Money cost = drink.readPerNet()
                 .flatMap(factor -> drink.cost().map(c -> c.times(factor)))
                 .orElse(Money.ZERO);
+        Money now = drink.priceNow().orElse(Money.ZERO);
+        if (rules.lowestPricePerGram().isPositive() && drink.alcoholGrams().isEmpty() && now.compareTo(cost) >= 0) {
+            return new PriceFloor(now, Optional.of(Reason.ALCOHOL_UNKNOWN), Money.ZERO);
+        }
         if (legal.isPositive() && legal.compareTo(cost) >= 0) {
             return new PriceFloor(legal, Optional.of(Reason.LEGAL), legal);
         }

@@ -53,10 +53,7 @@ public record PriceReason(Kind kind, List<Exact> figures) {
         /** Change of units in percent. */
         FEW_LEAVE("Most guests stay at this price: units change by {0} %.", 1),
         /** Change of units in percent. */
-        BRINGS_GUESTS(
-                "A lower price brings guests from drinks that earn less or who would not order: units change by"
-                        + " {0} %.",
-                1),
+        BRINGS_GUESTS("A lower price brings enough guests: units change by" + " {0} %.", 1),
         NOTHING_BETTER("No allowed price earns more.", 0),
         /** Chance in percent, least chance. */
         TOO_UNSURE("Another price pays with a chance of only {0} %, less than {1} %.", 2),

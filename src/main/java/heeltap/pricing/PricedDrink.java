@@ -14,7 +14,7 @@ import java.util.Optional;
  * @param cost of a serve without labour; empty: unknown
  * @param labour of a serve; zero where no rate is set
  * @param targetCostPercent of its category, above 0
- * @param alcoholGrams in a serve, unrounded
+ * @param alcoholGrams in a serve, unrounded; empty: unknown, so that a legal lowest price cannot be computed
  * @param held the bar keeps its price whatever comes
  */
 public record PricedDrink(
@@ -25,7 +25,7 @@ public record PricedDrink(
         Optional<Money> cost,
         Money labour,
         Exact targetCostPercent,
-        Exact alcoholGrams,
+        Optional<Exact> alcoholGrams,
         boolean held) {
     /** @throws IllegalArgumentException if the target is not positive */
     public PricedDrink {

@@ -18,6 +18,7 @@ import org.jspecify.annotations.Nullable;
  * @param discount off the invoice as a whole, positive (negative on a credit note); shared over the lines by value
  * @param delivery delivery and other charges on the invoice as a whole
  * @param deposit returnable deposits of the invoice, those beside its lines included
+ * @param depositReturned the part of it that was given back, positive: {@code paid = deposit + depositReturned}
  * @param tax tax printed for the invoice or added up from its lines; null where none is printed
  * @param printedTotal what the paper says is to pay, with tax; null where it does not
  * @param place its first row
@@ -32,6 +33,7 @@ public record Invoice(
         Money discount,
         Money delivery,
         Money deposit,
+        Money depositReturned,
         @Nullable Money tax,
         @Nullable Money printedTotal,
         Place place) {}

@@ -96,6 +96,12 @@ public record Setting<T>(
             "group price elasticity",
             Exact.class,
             "such as -0.8: how a group's sales answer its prices; else published means, marked as such");
+    public static final Setting<PublishedElasticity> PUBLISHED_ELASTICITY = standard(
+            "published price elasticity",
+            PublishedElasticity.class,
+            PublishedElasticity.REPORTED,
+            "reported",
+            "reported (means of what studies found) or corrected (for publication bias; smaller)");
     public static final Setting<Exact> VARIABLE_COST_PERCENT = number(
             "variable cost percent",
             "30",
@@ -183,7 +189,8 @@ public record Setting<T>(
             SHAKEN_HEAT,
             STIRRED_HEAT,
             THROWN_HEAT,
-            BUILT_HEAT);
+            BUILT_HEAT,
+            PUBLISHED_ELASTICITY);
 
     private static <T> Setting<T> required(String name, Class<T> type, String meaning) {
         return new Setting<>(name, type, true, null, "", meaning);

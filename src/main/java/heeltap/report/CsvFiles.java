@@ -50,14 +50,14 @@ final class CsvFiles {
         } else if (value instanceof CellValue.YesNo yesNo) {
             return yesNo.yes() ? "yes" : "no";
         } else if (value instanceof CellValue.Sum sum) {
-            return number(sum.money().amount(), format, currency);
+            return number(sum.money().amount(), format.of(value), currency);
         }
-        return number(((CellValue.Figure) value).number(), format, currency);
+        return number(((CellValue.Figure) value).number(), format.of(value), currency);
     }
 
     private static String number(Exact number, Format format, Currency currency) {
         return switch (format) {
-            case MONEY ->
+            case MONEY, MONEY_OR_COUNT ->
                 number.round(Math.max(0, currency.getDefaultFractionDigits()), RoundingMode.HALF_UP)
                         .toPlainString();
             case COUNT ->

@@ -50,9 +50,9 @@ final class Printing {
         } else if (value instanceof CellValue.YesNo yesNo) {
             return words.get(yesNo.yes() ? "yes" : "no");
         } else if (value instanceof CellValue.Sum sum) {
-            return number(sum.money().amount(), format);
+            return number(sum.money().amount(), format.of(value));
         }
-        return number(((CellValue.Figure) value).number(), format);
+        return number(((CellValue.Figure) value).number(), format.of(value));
     }
 
     /** A figure that stands alone: money with the currency's sign. */

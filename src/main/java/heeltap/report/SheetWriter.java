@@ -263,9 +263,10 @@ final class SheetWriter {
             Column column = place.table().columns().get(c);
             CellValue value = row.cells().get(c);
             boolean quoted = value instanceof CellValue.Text text && startsLikeFormula(text.text());
+            String pattern = parts.styles().pattern(column.format(), value, patterns.get(c));
             XSSFCellStyle style = column.input() && !total
-                    ? parts.styles().input(patterns.get(c))
-                    : parts.styles().body(patterns.get(c), column.format().isNumeric(), row.emphasis(), total, quoted);
+                    ? parts.styles().input(pattern)
+                    : parts.styles().body(pattern, column.format().isNumeric(), row.emphasis(), total, quoted);
             XSSFCell cell = cell(next - 1, c, style);
             String formula = total ? (place.isEmpty() ? "" : column.total()) : column.formula();
             if (!formula.isEmpty() && !(value instanceof CellValue.Blank)) {

@@ -160,10 +160,21 @@ final class WorkbookStyles {
         return pattern(head.format(), whole, least.isLessThan(Exact.of("0.001")) ? 6 : 4);
     }
 
+    /** The column's number format, else the value's own where money and numbers share a column. */
+    String pattern(Format format, CellValue value, String ofColumn) {
+        return format == format.of(value)
+                ? ofColumn
+                : pattern(
+                        format.of(value),
+                        !(value instanceof CellValue.Figure figure)
+                                || figure.number().isWhole(),
+                        4);
+    }
+
     String pattern(Format format, boolean whole, int fine) {
         String decimals = printing.currencyDecimals() == 0 ? "" : "." + "0".repeat(printing.currencyDecimals());
         return switch (format) {
-            case MONEY, UNIT_MONEY -> signed("#,##0" + decimals, "");
+            case MONEY, MONEY_OR_COUNT, UNIT_MONEY -> signed("#,##0" + decimals, "");
             case FINE_MONEY -> signed("#,##0." + "0".repeat(fine), "");
             case PERCENT -> signed("0.0", printing.percentMark());
             case COUNT, AMOUNT -> signed(whole ? "#,##0" : "#,##0.00", "");

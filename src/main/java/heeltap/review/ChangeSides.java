@@ -5,13 +5,16 @@ import heeltap.quantity.Exact;
 import heeltap.quantity.Money;
 import heeltap.record.Book;
 import heeltap.record.Ingredient;
-import heeltap.stock.Variances.DrinkMonth;
-import heeltap.stock.Variances.MonthSide;
+import heeltap.stock.MonthSide;
+import heeltap.stock.MonthSide.DrinkMonth;
+import heeltap.stock.MonthSide.GoodsUsed;
+import heeltap.stock.Reconciliation;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.TreeMap;
 
 /** A month as one side of a comparison. */
 record ChangeSides(Book book) {
@@ -25,23 +28,54 @@ record ChangeSides(Book book) {
                 continue;
             }
             DrinkCost cost = month.costs().drinkOn(sales.drink(), month.lastDay());
+            Exact served = served(sales);
             // what was poured and not paid for: given away, or given back
-            Exact unpaid = sales.pouredByDay().values().stream()
-                    .reduce(Exact.ZERO, Exact::plus)
-                    .minus(sales.sold());
-            drinks.add(new DrinkMonth(sales.drink(), sales.sold(), sales.netSales(), unpaid, cost.use()));
+            drinks.add(new DrinkMonth(
+                    sales.drink(),
+                    sales.sold(),
+                    sales.netSales(),
+                    served.minus(sales.sold()),
+                    useOfAServe(sales.drink(), served, cost, month)));
             if (cost.drink().fixedCost() != null) {
                 cost.cost().ifPresent(money -> fixed.put(sales.drink(), money));
             }
         }
-        return new MonthSide(drinks, unitCosts(month), fixed, costOfGoods(month), usedCosts(month));
+        return new MonthSide(drinks, unitCosts(month), fixed, goods(month));
     }
 
-    /** What the counts say each ingredient cost; what theory says is left out. */
-    private Map<String, Money> usedCosts(MonthFigures month) {
-        Map<String, Money> used = new HashMap<>();
-        month.stock().forEach((name, line) -> line.actualCost().ifPresent(cost -> used.put(name, cost)));
-        return used;
+    private static Exact served(DrinkSales sales) {
+        return sales.pouredByDay().values().stream().reduce(Exact.ZERO, Exact::plus);
+    }
+
+    /** By the specs of the days on which it was poured; of a drink that was only given back, by the last day's. */
+    private static Map<String, Exact> useOfAServe(String drink, Exact served, DrinkCost cost, MonthFigures month) {
+        if (served.isZero()) {
+            return cost.use();
+        }
+        Map<String, Exact> use = new TreeMap<>();
+        month.use()
+                .byDrink()
+                .getOrDefault(drink, Map.of())
+                .forEach((name, amount) -> use.put(name, amount.dividedBy(served)));
+        return use;
+    }
+
+    /** What the counts, and else theory, say was used and what that cost. */
+    private static Map<String, GoodsUsed> goods(MonthFigures month) {
+        Map<String, GoodsUsed> goods = new HashMap<>();
+        month.stock().forEach((name, line) -> {
+            if (line.actualCost().isPresent()) {
+                goods.put(
+                        name,
+                        new GoodsUsed(
+                                line.actualCost().get(),
+                                line.movement().recordedLosses(),
+                                line.unexplained().orElse(Exact.ZERO)));
+            } else {
+                line.theoreticalCost().ifPresent(cost -> goods.put(name, new GoodsUsed(cost, Exact.ZERO, Exact.ZERO)));
+            }
+        });
+        return goods;
     }
 
     private Map<String, Money> unitCosts(MonthFigures month) {
@@ -59,14 +93,14 @@ record ChangeSides(Book book) {
     Money costOfGoods(MonthFigures month) {
         Money sum = Money.ZERO;
         for (Ingredient ingredient : book.ingredients()) {
-            var line = Optional.ofNullable(month.stock().get(ingredient.name())).orElseThrow();
+            Reconciliation line =
+                    Optional.ofNullable(month.stock().get(ingredient.name())).orElseThrow();
             sum = sum.plus(line.actualCost().or(line::theoreticalCost).orElse(Money.ZERO));
         }
         for (DrinkSales sales : month.sales().values()) {
             DrinkCost cost = month.costs().drinkOn(sales.drink(), month.lastDay());
             if (cost.drink().fixedCost() != null) {
-                Exact served = sales.pouredByDay().values().stream().reduce(Exact.ZERO, Exact::plus);
-                sum = sum.plus(cost.cost().orElse(Money.ZERO).times(served));
+                sum = sum.plus(cost.cost().orElse(Money.ZERO).times(served(sales)));
             }
         }
         return sum;

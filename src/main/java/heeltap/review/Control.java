@@ -1,5 +1,6 @@
 package heeltap.review;
 
+import heeltap.document.CellValue;
 import heeltap.quantity.Exact;
 import heeltap.quantity.Money;
 
@@ -8,22 +9,32 @@ import heeltap.quantity.Money;
  *
  * @param name what must agree
  * @param scope of which file, group or table
+ * @param isMoney whether the numbers are money; else counts or amounts, in the same columns
  */
-record Control(String name, String scope, Money expected, Money found) {
+record Control(String name, String scope, Exact expected, Exact found, boolean isMoney) {
     static Control of(String name, String scope, Money expected, Money found) {
-        return new Control(name, scope, expected, found);
+        return new Control(name, scope, expected.amount(), found.amount(), true);
     }
 
-    /** Counts stand in the same columns as money. */
     static Control ofNumbers(String name, String scope, Exact expected, Exact found) {
-        return new Control(name, scope, new Money(expected), new Money(found));
+        return new Control(name, scope, expected, found, false);
     }
 
-    Money difference() {
+    Exact difference() {
         return found.minus(expected);
     }
 
     boolean holds() {
         return difference().isZero();
+    }
+
+    /** One of the numbers as what it is. */
+    CellValue cell(Exact number) {
+        return isMoney ? CellValue.of(new Money(number)) : CellValue.of(number);
+    }
+
+    /** The same in print. */
+    String print(Exact number, Words words) {
+        return isMoney ? words.money(new Money(number)) : words.count(number);
     }
 }

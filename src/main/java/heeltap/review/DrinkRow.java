@@ -45,6 +45,18 @@ record DrinkRow(
         return sales.moneyKnown() ? classed.item().netPrice() : Optional.empty();
     }
 
+    private static final Exact SURE = Exact.of(80);
+
+    /** Whether a repeat of the month would surely enough put the drink in the same margin class. */
+    boolean isSure() {
+        return certaintyPercent.filter(percent -> percent.compareTo(SURE) >= 0).isPresent();
+    }
+
+    /** Whether it has a margin class that is not sure enough to act on. */
+    boolean isOnTheLine() {
+        return certaintyPercent.isPresent() && !isSure();
+    }
+
     /** Cost over net price, whether or not the drink is classed; empty where either is unknown or the price is zero. */
     Optional<Exact> costPercent() {
         return netPrice()

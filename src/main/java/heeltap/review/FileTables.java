@@ -140,9 +140,9 @@ final class FileTables {
                     new Cells()
                             .set("control", CellValue.of(control.name()))
                             .set("scope", CellValue.of(control.scope()))
-                            .set("expected", CellValue.of(control.expected()))
-                            .set("found", CellValue.of(control.found()))
-                            .set("difference", CellValue.of(control.difference()))
+                            .set("expected", control.cell(control.expected()))
+                            .set("found", control.cell(control.found()))
+                            .set("difference", control.cell(control.difference()))
                             .set("holds", CellValue.of(control.holds())));
         }
         return table.done();

@@ -2,6 +2,10 @@ package heeltap.review;
 
 import heeltap.document.Finding;
 import heeltap.menu.MarginClass;
+import heeltap.pricing.EarningSuggestion;
+import heeltap.pricing.GroupSuggestion;
+import heeltap.pricing.Interval;
+import heeltap.pricing.LastReview;
 import heeltap.pricing.PriceSuggestion;
 import heeltap.quantity.Exact;
 import heeltap.quantity.Money;
@@ -35,6 +39,8 @@ final class FindingList {
         list.noSales();
         list.unexplained();
         list.aboveTarget();
+        list.priceGains();
+        list.lastReview();
         list.unknownNames();
         list.withoutCost();
         list.withoutPrice();
@@ -87,7 +93,7 @@ final class FindingList {
 
     /** What cost above the target takes from the month, for each drink where it is more than the price step allows. */
     private void aboveTarget() {
-        for (PriceSuggestion suggestion : review.suggestions()) {
+        for (PriceSuggestion suggestion : review.prices().prices()) {
             Exact target = suggestion.drink().targetCostPercent();
             Optional<Exact> now = suggestion.costPercentNow().filter(percent -> percent.isGreaterThan(target));
             Optional<DrinkRow> row = row(suggestion.drink().drink()).filter(DrinkRow::included);
@@ -104,6 +110,43 @@ final class FindingList {
                     words.percent(now.get()),
                     words.percent(target),
                     words.money(amount));
+        }
+    }
+
+    /** What the suggested prices of each group should bring together. */
+    private void priceGains() {
+        for (GroupSuggestion group : review.prices().groups()) {
+            if (group.chancePercent().isPresent()) {
+                Interval change = group.marginChange().orElseThrow();
+                Money gain = new Money(change.value());
+                add(
+                        Layout.PRICES,
+                        gain,
+                        "finding.price-gain",
+                        group.group(),
+                        String.valueOf(group.changed()),
+                        words.money(gain),
+                        words.money(new Money(change.low())),
+                        words.money(new Money(change.high())));
+            }
+        }
+    }
+
+    /** How last month's suggestions that were followed turned out. */
+    private void lastReview() {
+        List<LastReview.Outcome> outcomes = review.prices().outcomes();
+        List<String> outside = outcomes.stream()
+                .filter(outcome -> !outcome.held())
+                .map(LastReview.Outcome::drink)
+                .toList();
+        if (!outcomes.isEmpty()) {
+            add(
+                    Layout.PRICES,
+                    Money.ZERO,
+                    outside.isEmpty() ? "finding.followed" : "finding.followed-outside",
+                    String.valueOf(outcomes.size()),
+                    String.valueOf(outcomes.size() - outside.size()),
+                    String.join(", ", outside));
         }
     }
 
@@ -222,21 +265,16 @@ final class FindingList {
     /** What to decide at the meeting, from the classes and the suggestions. */
     static List<String> decisions(ReviewFigures review, Words words) {
         List<String> points = new ArrayList<>();
-        long changes =
-                review.suggestions().stream().filter(PriceSuggestion::isChange).count();
-        if (changes > 0) {
-            long down = review.suggestions().stream()
-                    .filter(one -> one.changePercent().filter(Exact::isNegative).isPresent())
-                    .count();
-            points.add(words.say(
-                    "decide.prices",
-                    String.valueOf(changes),
-                    String.valueOf(review.suggestions().size()),
-                    String.valueOf(changes - down),
-                    String.valueOf(down)));
-        }
+        prices(review, words, points);
         drinksOf(review, MarginClass.DOG).ifPresent(names -> points.add(words.say("decide.dogs", names)));
         drinksOf(review, MarginClass.PUZZLE).ifPresent(names -> points.add(words.say("decide.puzzles", names)));
+        List<String> onTheLine = review.rows().stream()
+                .filter(DrinkRow::isOnTheLine)
+                .map(DrinkRow::name)
+                .toList();
+        if (!onTheLine.isEmpty()) {
+            points.add(words.say("decide.on-the-line", String.join("; ", onTheLine)));
+        }
         long aside = review.setAside().stream()
                 .filter(row -> !row.nearest().isEmpty())
                 .count();
@@ -252,15 +290,47 @@ final class FindingList {
         return points;
     }
 
-    private static final Exact SURE = Exact.of(80);
+    private static final int SHOWN_PRICES = 3;
+
+    /** How many prices change, and those that bring most with their reasons. */
+    private static void prices(ReviewFigures review, Words words, List<String> points) {
+        List<EarningSuggestion> changes = review.prices().drinks().stream()
+                .filter(drink -> drink.price().isChange())
+                .toList();
+        if (changes.isEmpty()) {
+            points.add(words.say("decide.no-prices"));
+            return;
+        }
+        long down = changes.stream()
+                .filter(drink ->
+                        drink.price().changePercent().filter(Exact::isNegative).isPresent())
+                .count();
+        points.add(words.say(
+                "decide.prices",
+                String.valueOf(changes.size()),
+                String.valueOf(review.prices().drinks().size()),
+                String.valueOf(changes.size() - down),
+                String.valueOf(down)));
+        changes.stream()
+                .sorted(Comparator.comparing(FindingList::gain).reversed())
+                .limit(SHOWN_PRICES)
+                .forEach(drink -> points.add(words.say(
+                        "decide.price",
+                        drink.price().drink().drink(),
+                        words.money(drink.price().drink().priceNow().orElseThrow()),
+                        words.money(drink.price().suggested().orElseThrow()),
+                        PriceTables.reason(drink.price().reason(), words))));
+    }
+
+    private static Exact gain(EarningSuggestion drink) {
+        return drink.demand().map(expected -> expected.marginChange().value()).orElse(Exact.ZERO);
+    }
 
     /** Drinks of a class that is sure enough to act on. */
     private static Optional<String> drinksOf(ReviewFigures review, MarginClass wanted) {
         List<String> names = review.rows().stream()
                 .filter(row -> row.classed().classes().marginClass().equals(Optional.of(wanted)))
-                .filter(row -> row.certaintyPercent()
-                        .filter(percent -> percent.compareTo(SURE) >= 0)
-                        .isPresent())
+                .filter(DrinkRow::isSure)
                 .map(DrinkRow::name)
                 .toList();
         return names.isEmpty() ? Optional.empty() : Optional.of(String.join("; ", names));

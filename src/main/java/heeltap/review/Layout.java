@@ -111,8 +111,32 @@ final class Layout {
                 text("prices.read"),
                 view(
                         tables.prices(),
-                        "drink price_now price_suggested change_percent cost_percent_now cost_percent_new margin_now margin_new break_even_units_percent reason"),
+                        "drink price_now price_suggested change_percent expected_units_percent expected_margin_change margin_change_low margin_change_high reason"),
                 caution("caution.prices"),
+                heading("table.price_groups.title"),
+                view(
+                        tables.priceGroups(),
+                        "group drinks changed average_price_change_percent expected_margin_change margin_change_low margin_change_high chance_of_gain_percent"),
+                heading("prices.each"),
+                view(
+                        tables.prices(),
+                        "drink price_now price_suggested cost_percent_now cost_percent_new margin_now margin_new break_even_units_percent chance_of_gain_percent floor floor_reason"),
+                heading("prices.compare"),
+                text("prices.compare.read"),
+                view(
+                        tables.prices(),
+                        "drink price_now price_suggested target_cost_price margin_price prime_cost_price elasticity_low elasticity elasticity_high elasticity_source"),
+                heading("table.demand.title"),
+                text("demand.read"),
+                view(
+                        tables.demand(),
+                        "group months price_changes made_of published_reported published_corrected prior prior_source elasticity_low elasticity elasticity_high elasticity_source"),
+                heading("table.last_review.title"),
+                tables.lastReview().rows().isEmpty()
+                        ? text("last-review.none")
+                        : view(
+                                tables.lastReview(),
+                                "drink price_before price_now units_expected units_low units_high sold inside"),
                 heading("table.price_range.title"),
                 text("price-range.read"),
                 view(

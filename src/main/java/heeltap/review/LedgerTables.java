@@ -15,9 +15,10 @@ import heeltap.review.TableShape.Cells;
 import heeltap.review.TableShape.Filling;
 import heeltap.stock.InvoiceTie;
 import heeltap.stock.Journal;
+import heeltap.stock.MonthSide;
 import heeltap.stock.Reconciliation;
+import heeltap.stock.Step;
 import heeltap.stock.Variances;
-import heeltap.stock.Variances.Step;
 import java.math.BigDecimal;
 import java.time.YearMonth;
 import java.util.ArrayList;
@@ -75,7 +76,9 @@ final class LedgerTables {
                         given,
                         transfers,
                         sum(month, InvoiceTie::deposit),
-                        sum(month, InvoiceTie::tax)),
+                        sum(month, InvoiceTie::tax),
+                        sum(month, InvoiceTie::total),
+                        3 * month.stock().size()),
                 currency);
     }
 
@@ -150,12 +153,14 @@ final class LedgerTables {
 
     /** Net sales, cost of goods and margin explained, from the earlier month to the later. */
     static List<Chain> chains(MonthFigures before, MonthFigures now, ChangeSides sides) {
-        Variances.MonthSide a = sides.of(before);
-        Variances.MonthSide b = sides.of(now);
+        MonthSide a = sides.of(before);
+        MonthSide b = sides.of(now);
+        Money costBefore = sides.costOfGoods(before);
+        Money costNow = sides.costOfGoods(now);
         List<Step> sales = Variances.netSales(a, b);
         List<Step> cost = Variances.costOfGoods(a, b);
         List<Step> margin = new ArrayList<>();
-        for (Variances.Effect effect : Variances.Effect.values()) {
+        for (Step.Effect effect : Step.Effect.values()) {
             Stream.concat(sales.stream(), cost.stream().map(Step::negated))
                     .filter(step -> step.effect() == effect)
                     .reduce(Step::plus)
@@ -164,12 +169,12 @@ final class LedgerTables {
         YearMonth from = before.month();
         return List.of(
                 new Chain("net sales", from, before.netSales(), now.netSales(), sales),
-                new Chain("cost of goods", from, a.costOfGoods(), b.costOfGoods(), cost),
+                new Chain("cost of goods", from, costBefore, costNow, cost),
                 new Chain(
                         "margin",
                         from,
-                        before.netSales().minus(a.costOfGoods()),
-                        now.netSales().minus(b.costOfGoods()),
+                        before.netSales().minus(costBefore),
+                        now.netSales().minus(costNow),
                         margin));
     }
 
@@ -197,14 +202,16 @@ final class LedgerTables {
         return table.done();
     }
 
-    private static void part(Cells cells, String key, Optional<Variances.Part> part) {
+    private static void part(Cells cells, String key, Optional<Step.Part> part) {
         part.ifPresent(largest ->
                 cells.set(key, CellValue.of(largest.name())).set(key + "_amount", CellValue.of(largest.amount())));
     }
 
+    /** A gap between the steps and the difference is left open, so that the check shows it. */
     static List<Money> printed(Chain chain, Currency currency) {
         List<Money> printed = new ArrayList<>();
         Money sum = Money.ZERO;
+        Money exact = Money.ZERO;
         int largest = 0;
         for (Step step : chain.steps()) {
             Money rounded = Money.of(step.amount().rounded(currency));
@@ -214,11 +221,14 @@ final class LedgerTables {
             }
             printed.add(rounded);
             sum = sum.plus(rounded);
+            exact = exact.plus(step.amount());
         }
-        BigDecimal from = chain.from().rounded(currency);
-        BigDecimal to = chain.to().rounded(currency);
-        Money left = Money.of(to).minus(Money.of(from)).minus(sum);
-        printed.set(largest, printed.get(largest).plus(left));
+        if (exact.equals(chain.to().minus(chain.from()))) {
+            BigDecimal from = chain.from().rounded(currency);
+            BigDecimal to = chain.to().rounded(currency);
+            Money left = Money.of(to).minus(Money.of(from)).minus(sum);
+            printed.set(largest, printed.get(largest).plus(left));
+        }
         return printed;
     }
 }

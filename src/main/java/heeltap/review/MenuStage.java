@@ -11,7 +11,6 @@ import heeltap.menu.MenuRules;
 import heeltap.quantity.Exact;
 import heeltap.quantity.Money;
 import heeltap.record.Book;
-import heeltap.record.Category;
 import heeltap.record.Drink;
 import heeltap.record.Setting;
 import java.time.LocalDate;
@@ -25,14 +24,12 @@ import java.util.TreeMap;
 
 /** Classes the month's drinks. */
 final class MenuStage {
-    static final String NO_CATEGORY = "(none)";
-
     private final Book book;
     private final MonthFigures month;
     private final MenuCalendar calendar;
     private final Words words;
     private final MenuRules rules;
-    private final Map<String, Category> categories = new HashMap<>();
+    private final Categories categories;
 
     private MenuStage(Book book, MonthFigures month, MenuCalendar calendar, Words words) {
         this.book = book;
@@ -40,7 +37,7 @@ final class MenuStage {
         this.calendar = calendar;
         this.words = words;
         this.rules = rules(book);
-        book.categories().forEach(category -> categories.put(heeltap.match.Folding.fold(category.name()), category));
+        this.categories = new Categories(book);
     }
 
     static MenuRules rules(Book book) {
@@ -106,8 +103,8 @@ final class MenuStage {
         DrinkCost cost = month.costs().drinkOn(drink.name(), month.lastDay());
         Optional<Money> menuPrice = calendar.priceOn(drink, month.lastDay());
         int days = MenuCalendar.daysOnMenu(drink, month.month());
-        String group = group(drink);
-        boolean analysed = isAnalysed(drink);
+        String group = categories.group(drink);
+        boolean analysed = categories.isAnalysed(drink);
         Optional<Money> netMenuPrice = menuPrice.map(price -> SalesJoin.netOf(price, book));
         MenuItem item = new MenuItem(
                 drink.name(),
@@ -194,30 +191,11 @@ final class MenuStage {
     /** Whether the law sets a lowest price and nobody knows how much alcohol is in the drink. */
     private boolean floorUnknown(Candidate candidate) {
         return book.settings().get(Setting.LOWEST_PRICE_PER_GRAM).isPositive()
-                && (candidate.cost().lines().isEmpty()
-                        || !candidate.cost().unknownComposition().isEmpty()
-                        || !Served.isWhole(candidate.cost()));
+                && !PriceStage.isAlcoholKnown(candidate.cost());
     }
 
     private static boolean soldOffMenu(Candidate candidate) {
         return candidate.sales().soldByDay().entrySet().stream()
                 .anyMatch(day -> !day.getValue().isZero() && !MenuCalendar.isListedOn(candidate.drink(), day.getKey()));
-    }
-
-    private Optional<Category> category(Drink drink) {
-        return Optional.ofNullable(categories.get(heeltap.match.Folding.fold(drink.category())));
-    }
-
-    private String group(Drink drink) {
-        if (drink.category().isBlank()) {
-            return NO_CATEGORY;
-        }
-        return category(drink).map(Category::compareWithin).orElse(drink.category());
-    }
-
-    private boolean isAnalysed(Drink drink) {
-        return drink.inMenuAnalysis() != null
-                ? drink.inMenuAnalysis()
-                : category(drink).map(Category::inMenuAnalysis).orElse(true);
     }
 }

@@ -17,6 +17,7 @@ final class Methods {
             "days",
             "certainty",
             "target",
+            "demand",
             "break-even",
             "omnes",
             "stock",

@@ -6,59 +6,96 @@ import static heeltap.review.DrinkTable.number;
 import heeltap.document.CellValue;
 import heeltap.document.Table;
 import heeltap.document.TableRow.Emphasis;
+import heeltap.pricing.EarningSuggestion;
+import heeltap.pricing.ElasticityPrior;
+import heeltap.pricing.GroupDemand;
 import heeltap.pricing.GroupRange;
+import heeltap.pricing.GroupSuggestion;
+import heeltap.pricing.Interval;
+import heeltap.pricing.LastReview;
 import heeltap.pricing.PriceReason;
+import heeltap.pricing.PriceResponse;
 import heeltap.pricing.PriceSuggestion;
 import heeltap.quantity.Exact;
 import heeltap.quantity.Money;
+import heeltap.record.PublishedElasticity;
 import heeltap.review.TableShape.Cells;
 import heeltap.review.TableShape.Filling;
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
-import java.util.Map;
 import java.util.Optional;
 
 /** The tables of prices. */
 final class PriceTables {
     private PriceTables() {}
 
-    static Table prices(List<PriceSuggestion> suggestions, Words words) {
+    static Table prices(PriceAdvice advice, Words words) {
         Filling table = Shapes.PRICES
                 .fill(words.texts())
                 .formula(
                         "change_percent",
                         "IF(OR({price_suggested}=\"\",{price_now}=\"\"),\"\",({price_suggested}-{price_now})/{price_now}*100)");
-        for (PriceSuggestion suggestion : suggestions) {
-            table.add(
-                    suggestion.isChange() ? Emphasis.MARKED : Emphasis.PLAIN,
-                    new Cells()
-                            .set("drink", CellValue.of(suggestion.drink().drink()))
-                            .set("price_now", money(suggestion.drink().priceNow()))
-                            .set("price_suggested", money(suggestion.suggested()))
-                            .set("change_percent", number(suggestion.changePercent()))
-                            .set("reason", CellValue.of(reason(suggestion.reason(), words)))
-                            .set("cost_percent_now", number(suggestion.costPercentNow()))
-                            .set("cost_percent_new", number(suggestion.costPercentNew()))
-                            .set("margin_now", money(suggestion.marginNow()))
-                            .set("margin_new", money(suggestion.marginNew()))
-                            .set("break_even_units_percent", number(suggestion.breakEvenUnitsPercent()))
-                            .set("floor", floor(suggestion))
-                            .set(
-                                    "floor_reason",
-                                    CellValue.of(suggestion
-                                            .floor()
-                                            .reason()
-                                            .map(reason -> words.say(
-                                                    "floor." + reason.name().toLowerCase(Locale.ROOT)))
-                                            .orElse("")))
-                            .set("held", CellValue.of(suggestion.drink().held()))
-                            .set("target_cost_price", money(suggestion.targetCostPrice()))
-                            .set("margin_price", money(suggestion.marginPrice()))
-                            .set("prime_cost_price", money(suggestion.primeCostPrice())));
+        for (EarningSuggestion drink : advice.drinks()) {
+            Cells cells = cells(drink.price(), words);
+            drink.demand().ifPresent(expected -> expect(expected, advice.group(drink), cells, words));
+            table.add(drink.price().isChange() ? Emphasis.MARKED : Emphasis.PLAIN, cells);
         }
         return table.done();
+    }
+
+    private static Cells cells(PriceSuggestion suggestion, Words words) {
+        return new Cells()
+                .set("drink", CellValue.of(suggestion.drink().drink()))
+                .set("price_now", money(suggestion.drink().priceNow()))
+                .set("price_suggested", money(suggestion.suggested()))
+                .set("change_percent", number(suggestion.changePercent()))
+                .set("reason", CellValue.of(reason(suggestion.reason(), words)))
+                .set("cost_percent_now", number(suggestion.costPercentNow()))
+                .set("cost_percent_new", number(suggestion.costPercentNew()))
+                .set("margin_now", money(suggestion.marginNow()))
+                .set("margin_new", money(suggestion.marginNew()))
+                .set("break_even_units_percent", number(suggestion.breakEvenUnitsPercent()))
+                .set("floor", floor(suggestion))
+                .set(
+                        "floor_reason",
+                        CellValue.of(suggestion
+                                .floor()
+                                .reason()
+                                .map(reason ->
+                                        words.say("floor." + reason.name().toLowerCase(Locale.ROOT)))
+                                .orElse("")))
+                .set("held", CellValue.of(suggestion.drink().held()))
+                .set("target_cost_price", money(suggestion.targetCostPrice()))
+                .set("margin_price", money(suggestion.marginPrice()))
+                .set("prime_cost_price", money(suggestion.primeCostPrice()));
+    }
+
+    /** What demand makes of a suggestion. */
+    private static void expect(EarningSuggestion.Expected expected, GroupSuggestion group, Cells cells, Words words) {
+        cells.set("elasticity_low", CellValue.of(expected.elasticity().low()))
+                .set("elasticity", CellValue.of(expected.elasticity().value()))
+                .set("elasticity_high", CellValue.of(expected.elasticity().high()))
+                .set("elasticity_source", CellValue.of(elasticitySource(group, words)))
+                .set("expected_units_percent", number(expected.unitsPercent()))
+                .set(
+                        "expected_margin_change",
+                        CellValue.of(new Money(expected.marginChange().value())))
+                .set(
+                        "margin_change_low",
+                        CellValue.of(new Money(expected.marginChange().low())))
+                .set(
+                        "margin_change_high",
+                        CellValue.of(new Money(expected.marginChange().high())))
+                .set("units_now", CellValue.of(expected.unitsNow()))
+                .set("units_expected", CellValue.of(expected.units().value()))
+                .set("units_low", CellValue.of(expected.units().low()))
+                .set("units_high", CellValue.of(expected.units().high()))
+                .set("chance_of_gain_percent", number(expected.chancePercent()));
+    }
+
+    static String elasticitySource(GroupSuggestion group, Words words) {
+        return words.say(group.isPriorOnly() ? "elasticity.prior" : "elasticity.fitted");
     }
 
     private static CellValue floor(PriceSuggestion suggestion) {
@@ -74,45 +111,101 @@ final class PriceTables {
             case HELD_BELOW_LEGAL, LEGAL_FLOOR, COST_OUT_OF_REACH -> true;
             default -> false;
         };
+        boolean money = switch (reason.kind()) {
+            case SUPPLIER_UP, POPULAR_AND_THIN, TOO_SMALL -> true;
+            default -> false;
+        };
+        boolean times = reason.kind() == PriceReason.Kind.OUT_OF_RANGE;
         List<String> printed = new ArrayList<>();
         for (Exact figure : reason.figures()) {
-            printed.add(
-                    priceFirst && printed.isEmpty() ? words.priceAtLeast(new Money(figure)) : words.percent(figure));
+            if (priceFirst && printed.isEmpty()) {
+                printed.add(words.priceAtLeast(new Money(figure)));
+            } else if (money) {
+                printed.add(words.money(new Money(figure)));
+            } else {
+                printed.add(times ? words.amount(figure) : words.percent(figure));
+            }
         }
         return words.say(key, printed.toArray());
     }
 
-    /** How many drinks of each group change, and by how much on average, weighted by units sold. */
-    static Table groups(List<PriceSuggestion> suggestions, List<DrinkRow> rows, Words words) {
-        Map<String, List<PriceSuggestion>> groups = new LinkedHashMap<>();
-        suggestions.forEach(one -> groups.computeIfAbsent(one.drink().group(), name -> new ArrayList<>())
-                .add(one));
-        Map<String, Exact> sold = new LinkedHashMap<>();
-        rows.forEach(row -> sold.put(row.name(), row.sales().sold().max(Exact.ZERO)));
+    /** What the suggestions of each group are expected to do together. */
+    static Table groups(PriceAdvice advice, Words words) {
         Filling table = Shapes.PRICE_GROUPS.fill(words.texts());
-        groups.forEach((group, drinks) -> table.add(new Cells()
-                .set("group", CellValue.of(group))
-                .set("drinks", CellValue.of(drinks.size()))
-                .set(
-                        "changed",
-                        CellValue.of(drinks.stream()
-                                .filter(PriceSuggestion::isChange)
-                                .count()))
-                .set("average_price_change_percent", number(averageChange(drinks, sold)))));
+        for (GroupSuggestion group : advice.groups()) {
+            Optional<Interval> change = group.marginChange();
+            table.add(new Cells()
+                    .set("group", CellValue.of(group.group()))
+                    .set("drinks", CellValue.of(group.drinks().size()))
+                    .set("changed", CellValue.of(group.changed()))
+                    .set("average_price_change_percent", number(group.averageChangePercent()))
+                    .set("expected_margin_change", money(change.map(one -> new Money(one.value()))))
+                    .set("margin_change_low", money(change.map(one -> new Money(one.low()))))
+                    .set("margin_change_high", money(change.map(one -> new Money(one.high()))))
+                    .set("chance_of_gain_percent", number(group.chancePercent())));
+        }
         return table.done();
     }
 
-    private static Optional<Exact> averageChange(List<PriceSuggestion> drinks, Map<String, Exact> sold) {
-        Money now = Money.ZERO;
-        Money then = Money.ZERO;
-        for (PriceSuggestion drink : drinks) {
-            Exact units = sold.getOrDefault(drink.drink().drink(), Exact.ZERO);
-            if (drink.drink().priceNow().isPresent() && drink.suggested().isPresent()) {
-                now = now.plus(drink.drink().priceNow().get().times(units));
-                then = then.plus(drink.suggested().get().times(units));
-            }
+    /** What is known and believed of how guests answer prices. */
+    static Table demand(PriceAdvice advice, List<MonthFigures> months, Words words) {
+        long selling = months.stream()
+                .filter(month -> !month.written().sales().isEmpty())
+                .count();
+        Filling table = Shapes.DEMAND.fill(words.texts());
+        for (GroupSuggestion group : advice.groups()) {
+            Optional<Interval> elasticity = group.groupElasticity();
+            Optional<PriceResponse> response = group.model().map(GroupDemand::response);
+            ElasticityPrior.Beverage made = advice.priors().madeOf(group.group());
+            table.add(new Cells()
+                    .set("group", CellValue.of(group.group()))
+                    .set("months", CellValue.of(selling))
+                    .set("price_changes", CellValue.of(group.priceChanges()))
+                    .set(
+                            "made_of",
+                            CellValue.of(words.say("beverage." + made.name().toLowerCase(Locale.ROOT))))
+                    .set("published_reported", CellValue.of(made.market(PublishedElasticity.REPORTED)))
+                    .set("published_corrected", CellValue.of(made.market(PublishedElasticity.CORRECTED)))
+                    .set("bar_factor", CellValue.of(ElasticityPrior.BAR_FACTOR))
+                    .set("prior", CellValue.of(group.prior().mean()))
+                    .set(
+                            "prior_source",
+                            CellValue.of(words.say(
+                                    "prior." + group.prior().source().name().toLowerCase(Locale.ROOT))))
+                    .set("elasticity_low", number(elasticity.map(Interval::low)))
+                    .set("elasticity", number(elasticity.map(Interval::value)))
+                    .set("elasticity_high", number(elasticity.map(Interval::high)))
+                    .set("elasticity_source", CellValue.of(elasticitySource(group, words)))
+                    .set(
+                            "within_elasticity",
+                            number(response.map(one -> Exact.ofPhysical(-one.within() * one.usualPrice()))))
+                    .set("follow_percent", number(response.map(one -> Exact.ofPhysical(one.follow() * 100))))
+                    .set(
+                            "order_percent",
+                            number(response.map(one -> Exact.ofPhysical(GroupDemand.GROUP_SHARE * 100)))));
         }
-        return now.isPositive() ? Optional.of(then.minus(now).dividedBy(now).times(Exact.HUNDRED)) : Optional.empty();
+        return table.done();
+    }
+
+    /** What became of last month's suggestions that were followed. */
+    static Table lastReview(PriceAdvice advice, Words words) {
+        Filling table = Shapes.LAST_REVIEW.fill(words.texts());
+        for (LastReview.Outcome outcome : advice.outcomes()) {
+            table.add(
+                    outcome.held() ? Emphasis.PLAIN : Emphasis.MARKED,
+                    new Cells()
+                            .set("drink", CellValue.of(outcome.drink()))
+                            .set("price_before", CellValue.of(outcome.before()))
+                            .set("price_now", CellValue.of(outcome.after()))
+                            .set(
+                                    "units_expected",
+                                    CellValue.of(outcome.expected().value()))
+                            .set("units_low", CellValue.of(outcome.expected().low()))
+                            .set("units_high", CellValue.of(outcome.expected().high()))
+                            .set("sold", CellValue.of(outcome.sold()))
+                            .set("inside", CellValue.of(outcome.held())));
+        }
+        return table.done();
     }
 
     static Table range(List<GroupRange> ranges, Words words) {

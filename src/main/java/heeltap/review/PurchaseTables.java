@@ -8,7 +8,6 @@ import heeltap.document.CellValue;
 import heeltap.document.Table;
 import heeltap.quantity.Money;
 import heeltap.record.Book;
-import heeltap.record.InvoiceLine;
 import heeltap.review.TableShape.Cells;
 import heeltap.review.TableShape.Filling;
 import heeltap.stock.InvoiceTie;
@@ -101,14 +100,8 @@ final class PurchaseTables {
             return opening.plus(paid).minus(returned);
         }
 
-        private Deposit before(Money money) {
-            return new Deposit(opening.plus(money), paid, returned);
-        }
-
-        private Deposit now(Money money) {
-            return money.isNegative()
-                    ? new Deposit(opening, paid, returned.plus(money.negated()))
-                    : new Deposit(opening, paid.plus(money), returned);
+        private Deposit plus(Deposit other) {
+            return new Deposit(opening.plus(other.opening), paid.plus(other.paid), returned.plus(other.returned));
         }
     }
 
@@ -118,24 +111,19 @@ final class PurchaseTables {
         for (int i = 0; i < months.size(); i++) {
             boolean isNow = i == months.size() - 1;
             for (InvoiceTie tie : months.get(i).ties()) {
-                Money rest = tie.deposit();
-                for (InvoiceLine line : tie.invoice().lines()) {
-                    add(balances, tie, line.deposit(), isNow);
-                    rest = rest.minus(line.deposit());
+                Money returned = tie.invoice().depositReturned();
+                Money paid = tie.deposit().plus(returned);
+                if (!paid.isZero() || !returned.isZero()) {
+                    balances.merge(
+                            tie.invoice().supplier(),
+                            isNow
+                                    ? new Deposit(Money.ZERO, paid, returned)
+                                    : new Deposit(tie.deposit(), Money.ZERO, Money.ZERO),
+                            Deposit::plus);
                 }
-                add(balances, tie, rest, isNow);
             }
         }
         return balances;
-    }
-
-    private static void add(Map<String, Deposit> balances, InvoiceTie tie, Money money, boolean isNow) {
-        if (!money.isZero()) {
-            balances.compute(tie.invoice().supplier(), (supplier, known) -> {
-                Deposit sum = known == null ? Deposit.NONE : known;
-                return isNow ? sum.now(money) : sum.before(money);
-            });
-        }
     }
 
     static Table deposits(List<MonthFigures> months, Words words) {
@@ -146,10 +134,7 @@ final class PurchaseTables {
         Deposit all = Deposit.NONE;
         for (Map.Entry<String, Deposit> supplier : depositBalances(months).entrySet()) {
             Deposit deposit = supplier.getValue();
-            all = new Deposit(
-                    all.opening().plus(deposit.opening()),
-                    all.paid().plus(deposit.paid()),
-                    all.returned().plus(deposit.returned()));
+            all = all.plus(deposit);
             table.add(cells(deposit).set("supplier", CellValue.of(supplier.getKey())));
         }
         return table.total(cells(all).set("supplier", CellValue.of(words.say("word.total"))))

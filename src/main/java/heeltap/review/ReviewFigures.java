@@ -1,7 +1,6 @@
 package heeltap.review;
 
 import heeltap.pricing.GroupRange;
-import heeltap.pricing.PriceSuggestion;
 import heeltap.quantity.Money;
 import heeltap.record.Book;
 import heeltap.record.FileAccount;
@@ -19,7 +18,7 @@ import java.util.Optional;
  *
  * @param months all months present up to the one reviewed, in order; the last is the one reviewed
  * @param rows drinks in the book's order
- * @param suggestions one for each drink listed on the last day
+ * @param prices what is said of the price of each drink listed on the last day
  * @param advice what stock says of the coming month, for each ingredient in the book's order
  * @param chains steps from the month before, then from the same month last year, where they are present
  * @param files how every file was understood
@@ -30,7 +29,7 @@ record ReviewFigures(
         Book book,
         List<MonthFigures> months,
         List<DrinkRow> rows,
-        List<PriceSuggestion> suggestions,
+        PriceAdvice prices,
         List<GroupRange> ranges,
         Map<String, StockAdvice> advice,
         List<LedgerTables.Chain> chains,

@@ -83,7 +83,42 @@ final class Shapes {
             "held:YES_NO",
             "target_cost_price:UNIT_MONEY",
             "margin_price:UNIT_MONEY",
-            "prime_cost_price:UNIT_MONEY");
+            "prime_cost_price:UNIT_MONEY",
+            "units_now:AMOUNT",
+            "units_expected:AMOUNT",
+            "units_low:AMOUNT",
+            "units_high:AMOUNT",
+            "chance_of_gain_percent:PERCENT");
+    /** What is known and believed of how each group's guests answer prices. */
+    static final TableShape DEMAND = TableShape.of(
+            "demand",
+            "group",
+            "months:COUNT",
+            "price_changes:COUNT",
+            "made_of",
+            "published_reported:AMOUNT",
+            "published_corrected:AMOUNT",
+            "bar_factor:AMOUNT",
+            "prior:AMOUNT",
+            "prior_source",
+            "elasticity_low:AMOUNT",
+            "elasticity:AMOUNT",
+            "elasticity_high:AMOUNT",
+            "elasticity_source",
+            "within_elasticity:AMOUNT",
+            "follow_percent:PERCENT",
+            "order_percent:PERCENT");
+
+    static final TableShape LAST_REVIEW = TableShape.of(
+            "last_review",
+            "drink",
+            "price_before:UNIT_MONEY",
+            "price_now:UNIT_MONEY",
+            "units_expected:AMOUNT",
+            "units_low:AMOUNT",
+            "units_high:AMOUNT",
+            "sold:COUNT",
+            "inside:YES_NO");
     static final TableShape PRICE_GROUPS = TableShape.of(
             "price_groups",
             "group",
@@ -355,7 +390,13 @@ final class Shapes {
             "sheet",
             "row:COUNT");
     static final TableShape CONTROLS = TableShape.of(
-            "controls", "control", "scope", "expected:MONEY", "found:MONEY", "difference:MONEY", "holds:YES_NO");
+            "controls",
+            "control",
+            "scope",
+            "expected:MONEY_OR_COUNT",
+            "found:MONEY_OR_COUNT",
+            "difference:MONEY_OR_COUNT",
+            "holds:YES_NO");
 
     private Shapes() {}
 }

@@ -6,11 +6,9 @@ import heeltap.cost.DrinkCost;
 import heeltap.cost.IngredientPrice;
 import heeltap.document.CellValue;
 import heeltap.document.Table;
-import heeltap.match.Folding;
 import heeltap.quantity.Exact;
 import heeltap.quantity.Money;
 import heeltap.record.Book;
-import heeltap.record.Category;
 import heeltap.record.Ingredient;
 import heeltap.review.StockTables.StockMoney;
 import heeltap.review.StockTables.Sums;
@@ -144,14 +142,9 @@ final class StockGroups {
 
     /** The target of each group: that of its drinks, weighted by the net sales they bring it. */
     private static Map<String, Shared> targets(Book book, MonthFigures month) {
-        Map<String, Category> categories = new HashMap<>();
-        book.categories().forEach(category -> categories.put(Folding.fold(category.name()), category));
+        Categories categories = new Categories(book);
         Map<String, Exact> targetOf = new HashMap<>();
-        book.drinks()
-                .forEach(drink -> targetOf.put(
-                        drink.name(),
-                        PriceStage.targetPercent(
-                                Optional.ofNullable(categories.get(Folding.fold(drink.category()))), book.settings())));
+        book.drinks().forEach(drink -> targetOf.put(drink.name(), categories.targetPercent(drink)));
         Map<String, Shared> shared = new TreeMap<>();
         share(
                 book,

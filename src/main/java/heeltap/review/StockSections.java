@@ -73,7 +73,7 @@ final class StockSections {
                         control.holds() ? "ledger.holds" : "ledger.differs",
                         control.name(),
                         control.scope(),
-                        words.money(control.difference())))
+                        control.print(control.difference(), words)))
                 .toList();
         List<Block> blocks = new ArrayList<>();
         blocks.add(new Block.Paragraph(words.say("ledger.read")));

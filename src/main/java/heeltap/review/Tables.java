@@ -33,7 +33,9 @@ record Tables(
         Table drinkLines,
         Table useByDrink,
         Table counts,
-        Table preparationSheets) {
+        Table preparationSheets,
+        Table demand,
+        Table lastReview) {
 
     static Tables of(ReviewFigures review, Words words) {
         Book book = review.book();
@@ -41,8 +43,8 @@ record Tables(
         Currency currency = review.currency();
         return new Tables(
                 DrinkTable.of(review.rows(), book.settings(), words),
-                PriceTables.prices(review.suggestions(), words),
-                PriceTables.groups(review.suggestions(), review.rows(), words),
+                PriceTables.prices(review.prices(), words),
+                PriceTables.groups(review.prices(), words),
                 PriceTables.range(review.ranges(), words),
                 CostTables.ingredients(book, now, words),
                 CostTables.preparations(book, now, words),
@@ -63,7 +65,9 @@ record Tables(
                 TraceTables.drinkLines(book, now, words),
                 TraceTables.useByDrink(book, now, words),
                 TraceTables.counts(book, now, words),
-                PreparationSheets.table(book, now, words));
+                PreparationSheets.table(book, now, words),
+                PriceTables.demand(review.prices(), review.months(), words),
+                PriceTables.lastReview(review.prices(), words));
     }
 
     /** In the order of the contract, then those beyond it. */
@@ -92,7 +96,9 @@ record Tables(
                 drinkLines,
                 useByDrink,
                 counts,
-                preparationSheets);
+                preparationSheets,
+                demand,
+                lastReview);
     }
 
     static List<Control> controls(ReviewFigures review, Words words) {

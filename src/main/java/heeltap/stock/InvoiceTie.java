@@ -1,5 +1,6 @@
 package heeltap.stock;
 
+import heeltap.cost.InvoiceTax;
 import heeltap.quantity.Exact;
 import heeltap.quantity.Money;
 import heeltap.record.Invoice;
@@ -35,36 +36,30 @@ public record InvoiceTie(
      * @param taxPercent the settings' rate, for an invoice that prints no tax
      */
     public static InvoiceTie of(Invoice invoice, Exact taxPercent, Currency currency) {
-        Money lines = Money.ZERO;
-        Money lineDiscounts = Money.ZERO;
-        for (InvoiceLine line : invoice.lines()) {
-            lines = lines.plus(line.goods());
-            lineDiscounts = lineDiscounts.plus(line.discount());
+        InvoiceTax untaxed = InvoiceTax.of(invoice, taxPercent);
+        Money gross = invoice.delivery().minus(invoice.discount());
+        Money goods = Money.ZERO;
+        Money discount = invoice.discount().times(untaxed.charges());
+        for (int i = 0; i < invoice.lines().size(); i++) {
+            InvoiceLine line = invoice.lines().get(i);
+            Exact share = untaxed.lines().get(i);
+            gross = gross.plus(line.goods());
+            goods = goods.plus(line.goods().plus(line.discount()).times(share));
+            discount = discount.plus(line.discount().times(share));
         }
-        Money goods = lines.plus(lineDiscounts);
-        Money discount = lineDiscounts.plus(invoice.discount());
-        Money taxed = goods.minus(discount).plus(invoice.delivery());
-        Money tax = Optional.ofNullable(invoice.tax()).orElseGet(() -> taxOn(taxed, invoice, taxPercent));
-        // Where the lines hold the tax, what is left of one euro once the tax is out
-        Exact net =
-                invoice.pricesIncludeTax() && !taxed.isZero() ? taxed.minus(tax).dividedBy(taxed) : Exact.ONE;
-        Money netGoods = goods.times(net);
-        Money netDiscount = discount.times(net);
-        Money netDelivery = invoice.delivery().times(net);
-        Money total = netGoods.minus(netDiscount)
-                .plus(netDelivery)
-                .plus(invoice.deposit())
-                .plus(tax);
+        Money delivery = invoice.delivery().times(untaxed.charges());
+        Money net = goods.minus(discount).plus(delivery);
+        Money printedTax = invoice.tax();
+        Money tax = printedTax != null
+                ? printedTax
+                : invoice.pricesIncludeTax()
+                        ? gross.minus(net)
+                        : net.withTax(taxPercent).minus(net);
+        Money total = net.plus(invoice.deposit()).plus(tax);
         BigDecimal rounded = total.rounded(currency);
         Optional<Money> difference = Optional.ofNullable(invoice.printedTotal())
                 .map(printed -> Money.of(rounded).minus(printed));
-        return new InvoiceTie(invoice, netGoods, netDiscount, netDelivery, invoice.deposit(), tax, total, difference);
-    }
-
-    private static Money taxOn(Money taxed, Invoice invoice, Exact taxPercent) {
-        return invoice.pricesIncludeTax()
-                ? taxed.minus(taxed.withoutTax(taxPercent))
-                : taxed.withTax(taxPercent).minus(taxed);
+        return new InvoiceTie(invoice, goods, discount, delivery, invoice.deposit(), tax, total, difference);
     }
 
     /** Whether the paper's own total agrees, or there is none to compare with. */

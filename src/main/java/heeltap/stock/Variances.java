@@ -2,16 +2,16 @@ package heeltap.stock;
 
 import heeltap.quantity.Exact;
 import heeltap.quantity.Money;
+import heeltap.stock.MonthSide.DrinkMonth;
+import heeltap.stock.Step.Effect;
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.TreeMap;
 
 /**
  * Explains the difference between two months by prices, mix, volume, new and dropped drinks; cost also by invoice prices,
- * specs and what theoretical use does not explain. Each chain adds up to the difference exactly.
+ * specs, losses, unexplained use and the value of stock. Each chain adds up to the difference exactly.
  *
  * <p>Standard variance analysis. For drinks sold in both months, with q units and p money a unit in month A and B, Q the
  * sums over those drinks: {@code volume = (Q_B/Q_A - 1) x sum q_A p_A}, {@code mix = sum (q_B - Q_B q_A/Q_A) p_A},
@@ -20,101 +20,6 @@ import java.util.TreeMap;
  */
 public final class Variances {
     private Variances() {}
-
-    /**
-     * One drink in one month.
-     *
-     * @param drink its name
-     * @param sold units paid for
-     * @param netSales money without tax
-     * @param given units given away
-     * @param use as bought, per serve, by ingredient: the spec
-     */
-    public record DrinkMonth(String drink, Exact sold, Money netSales, Exact given, Map<String, Exact> use) {}
-
-    /**
-     * One month.
-     *
-     * @param drinks every drink sold or given
-     * @param unitCosts money of one base unit by ingredient; an ingredient without a price is absent and costs nothing
-     * @param fixedCosts money of one serve of bought-in drinks, by drink
-     * @param costOfGoods what was used, by the counts where there are any, else in theory
-     * @param usedCosts the part of it that each ingredient has; an ingredient that is absent was used as theory says
-     */
-    public record MonthSide(
-            List<DrinkMonth> drinks,
-            Map<String, Money> unitCosts,
-            Map<String, Money> fixedCosts,
-            Money costOfGoods,
-            Map<String, Money> usedCosts) {}
-
-    /** What a step is about. */
-    public enum Effect {
-        PRICES,
-        MIX,
-        VOLUME,
-        NEW_DRINKS,
-        DROPPED_DRINKS,
-        INVOICE_PRICES,
-        SPECS,
-        GIVEN_AWAY,
-        UNEXPLAINED_USE
-    }
-
-    /**
-     * One step of a chain.
-     *
-     * @param amount what it adds to the later month
-     * @param drinks the part of each drink, where drinks have one
-     * @param ingredients the part of each ingredient, where ingredients have one
-     */
-    public record Step(Effect effect, Money amount, Map<String, Money> drinks, Map<String, Money> ingredients) {
-        /** The drink with the largest part, by absolute money; the first by name of equal ones; empty where none has one. */
-        public Optional<Part> largestDrink() {
-            return largest(drinks);
-        }
-
-        /** The same of ingredients. */
-        public Optional<Part> largestIngredient() {
-            return largest(ingredients);
-        }
-
-        /** The step the other way round. */
-        public Step negated() {
-            return new Step(effect, Money.ZERO, Map.of(), Map.of()).plus(this, -1);
-        }
-
-        /** Both steps together, under this one's effect. */
-        public Step plus(Step other) {
-            return plus(other, 1);
-        }
-
-        private Step plus(Step other, int sign) {
-            return new Step(
-                    effect,
-                    amount.plus(other.amount.times(Exact.of(sign))),
-                    merged(drinks, other.drinks, sign),
-                    merged(ingredients, other.ingredients, sign));
-        }
-
-        private static Map<String, Money> merged(Map<String, Money> a, Map<String, Money> b, int sign) {
-            Map<String, Money> sums = new TreeMap<>(a);
-            b.forEach((name, part) -> sums.merge(name, part.times(Exact.of(sign)), Money::plus));
-            return sums;
-        }
-
-        private static Optional<Part> largest(Map<String, Money> parts) {
-            return parts.entrySet().stream()
-                    .filter(part -> !part.getValue().isZero())
-                    .max(Comparator.comparing((Map.Entry<String, Money> part) ->
-                                    part.getValue().abs())
-                            .thenComparing(Map.Entry.comparingByKey(Comparator.reverseOrder())))
-                    .map(part -> new Part(part.getKey(), part.getValue()));
-        }
-    }
-
-    /** What one drink or ingredient has in a step. */
-    public record Part(String name, Money amount) {}
 
     /** From the earlier month's net sales to the later month's. */
     public static List<Step> netSales(MonthSide a, MonthSide b) {
@@ -152,8 +57,8 @@ public final class Variances {
     }
 
     /**
-     * From the earlier month's cost of goods to the later month's. Unexplained use is what cost of goods has beyond the
-     * theoretical cost at the drinks' own prices: losses and valuation are in it.
+     * From the earlier month's cost of goods to the later month's. Everything up to drinks given away is theoretical use at
+     * the drinks' own prices; what the counts say beyond it follows in {@link BeyondTheory}.
      */
     public static List<Step> costOfGoods(MonthSide a, MonthSide b) {
         Map<String, DrinkMonth> before = byName(a);
@@ -189,58 +94,16 @@ public final class Variances {
                 dropped.serves(from, a, from.sold().negated());
             }
         }
-        return List.of(
+        List<Step> steps = new ArrayList<>(List.of(
                 invoicePrices.step(Effect.INVOICE_PRICES),
                 specs.step(Effect.SPECS),
                 mix.step(Effect.MIX),
                 volume.step(Effect.VOLUME),
                 added.step(Effect.NEW_DRINKS),
                 dropped.step(Effect.DROPPED_DRINKS),
-                given.step(Effect.GIVEN_AWAY),
-                unexplained(a, b));
-    }
-
-    private static Step unexplained(MonthSide a, MonthSide b) {
-        Map<String, Money> parts = new TreeMap<>();
-        beyondTheory(b).forEach((name, part) -> parts.merge(name, part, Money::plus));
-        beyondTheory(a).forEach((name, part) -> parts.merge(name, part.negated(), Money::plus));
-        Money amount =
-                b.costOfGoods().minus(theoretical(b)).minus(a.costOfGoods().minus(theoretical(a)));
-        return new Step(Effect.UNEXPLAINED_USE, amount, Map.of(), parts);
-    }
-
-    /** What each ingredient cost beyond what all drinks should have used of it. */
-    private static Map<String, Money> beyondTheory(MonthSide month) {
-        Map<String, Money> parts = new TreeMap<>(month.usedCosts());
-        for (DrinkMonth drink : month.drinks()) {
-            Exact served = drink.sold().plus(drink.given());
-            drink.use()
-                    .forEach((name, use) -> parts.computeIfPresent(
-                            name,
-                            (key, used) -> used.minus(unitCost(name, month).times(use.times(served)))));
-        }
-        return parts;
-    }
-
-    /** Cost of everything sold and given at the drinks' own prices. */
-    public static Money theoretical(MonthSide month) {
-        Money sum = Money.ZERO;
-        for (DrinkMonth drink : month.drinks()) {
-            sum = sum.plus(serveCost(drink, month).times(drink.sold().plus(drink.given())));
-        }
-        return sum;
-    }
-
-    private static Money serveCost(DrinkMonth drink, MonthSide month) {
-        Money cost = month.fixedCosts().getOrDefault(drink.drink(), Money.ZERO);
-        for (Map.Entry<String, Exact> use : drink.use().entrySet()) {
-            cost = cost.plus(unitCost(use.getKey(), month).times(use.getValue()));
-        }
-        return cost;
-    }
-
-    private static Money unitCost(String ingredient, MonthSide month) {
-        return month.unitCosts().getOrDefault(ingredient, Money.ZERO);
+                given.step(Effect.GIVEN_AWAY)));
+        steps.addAll(BeyondTheory.steps(a, b));
+        return steps;
     }
 
     /**
@@ -260,7 +123,7 @@ public final class Variances {
                 .forEach((name, use) -> specs.both(
                         to.drink(),
                         name,
-                        unitCost(name, a).times(use.times(to.sold())).negated()));
+                        a.unitCost(name).times(use.times(to.sold())).negated()));
     }
 
     private static void invoicePriceParts(DrinkMonth to, MonthSide a, MonthSide b, Parts parts) {
@@ -353,7 +216,7 @@ public final class Variances {
                     month.fixedCosts().getOrDefault(drink.drink(), Money.ZERO).times(units));
             drink.use()
                     .forEach((name, use) ->
-                            both(drink.drink(), name, unitCost(name, month).times(use.times(units))));
+                            both(drink.drink(), name, month.unitCost(name).times(use.times(units))));
         }
 
         Step step(Effect effect) {

@@ -82,6 +82,7 @@ final class InvoiceBuilder {
                 discount,
                 delivery,
                 Money.of("2.40"),
+                Money.ZERO,
                 tax,
                 null,
                 Place.of(file).withRow(2));

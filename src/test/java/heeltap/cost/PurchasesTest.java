@@ -179,7 +179,7 @@ class PurchasesTest {
     void printedTaxWinsOverTheSetting() {
         BookBuilder builder = bar().set(Setting.INVOICE_TAX_PERCENT, Exact.of("50"));
         InvoiceBuilder byLine = new InvoiceBuilder("1", "2026-10-05")
-                .pricesWithTax("20")
+                .pricesWithTax("22")
                 .delivery("12")
                 .line("Gin", BookBuilder.pack("1", "700", Measure.ML), "", "1", "120", "20");
         InvoiceBuilder whole = new InvoiceBuilder("2", "2026-10-05")
@@ -188,6 +188,12 @@ class PurchasesTest {
                 .line("Gin", BookBuilder.pack("1", "700", Measure.ML), "1", "120");
         assertThat(one(builder, byLine).cost()).isEqualTo(Money.of("110"));
         assertThat(one(builder, whole).cost()).isEqualTo(Money.of("110"));
+        // nobody printed a tax on the delivery, so none is taken out of it
+        InvoiceBuilder lineOnly = new InvoiceBuilder("3", "2026-10-05")
+                .pricesWithTax("20")
+                .delivery("12")
+                .line("Gin", BookBuilder.pack("1", "700", Measure.ML), "", "1", "120", "20");
+        assertThat(one(builder, lineOnly).cost()).isEqualTo(Money.of("112"));
     }
 
     @Test

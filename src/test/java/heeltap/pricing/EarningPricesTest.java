@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.within;
 import heeltap.menu.MarginClass;
 import heeltap.quantity.Exact;
 import heeltap.quantity.Money;
+import heeltap.record.PublishedElasticity;
 import java.time.YearMonth;
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -170,7 +171,7 @@ class EarningPricesTest {
                             Optional.of(Money.of("1")),
                             Money.ZERO,
                             Exact.of(22),
-                            Exact.of(grams),
+                            Optional.of(Exact.of(grams)),
                             false),
                     Optional.empty(),
                     Optional.empty()));
@@ -200,7 +201,7 @@ class EarningPricesTest {
                                 Optional.of(Money.of("15")),
                                 Money.ZERO,
                                 Exact.of(22),
-                                Exact.ZERO,
+                                Optional.of(Exact.ZERO),
                                 false),
                         Optional.empty(),
                         Optional.empty()));
@@ -215,7 +216,7 @@ class EarningPricesTest {
                 Optional.of(Money.of("15")),
                 Money.ZERO,
                 Exact.of(22),
-                Exact.ZERO,
+                Optional.of(Exact.ZERO),
                 false);
         GroupSuggestion free = suggest(
                 List.of(drinks.get(0), new EarningDrink(dear, Optional.empty(), Optional.empty())),
@@ -292,7 +293,7 @@ class EarningPricesTest {
                     : drink.demand().orElseThrow().units().value().floor();
             after.add(new DrinkMonth(MONTH.plusMonths(1), "D" + j, "G", price, sold, 30));
         }
-        List<LastReview.Outcome> outcomes = LastReview.compare(then, after);
+        List<LastReview.Outcome> outcomes = LastReview.compare(then, 30, after);
         assertThat(outcomes).hasSize(followed).isNotEmpty();
         for (LastReview.Outcome outcome : outcomes) {
             assertThat(outcome.held())
@@ -312,7 +313,11 @@ class EarningPricesTest {
     }
 
     private static GroupSuggestion suggest(List<EarningDrink> drinks, List<DrinkMonth> history, EarningRules rules) {
-        return suggest(drinks, history, rules, ElasticityPrior.published(ElasticityPrior.Beverage.SPIRITS));
+        return suggest(
+                drinks,
+                history,
+                rules,
+                ElasticityPrior.published(ElasticityPrior.Beverage.SPIRITS, PublishedElasticity.REPORTED));
     }
 
     private static GroupSuggestion suggest(
@@ -360,7 +365,7 @@ class EarningPricesTest {
                 cost,
                 Money.ZERO,
                 Exact.of(22),
-                Exact.ZERO,
+                Optional.of(Exact.ZERO),
                 held);
     }
 }

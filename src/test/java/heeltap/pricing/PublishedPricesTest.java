@@ -209,7 +209,7 @@ class PublishedPricesTest {
                 Optional.of(cost),
                 Money.ZERO,
                 Exact.of(target),
-                Exact.ZERO,
+                Optional.of(Exact.ZERO),
                 false);
     }
 

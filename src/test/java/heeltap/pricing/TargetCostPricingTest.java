@@ -86,7 +86,7 @@ class TargetCostPricingTest {
                 Optional.of(Money.of("2.2")),
                 Money.of("0.8"),
                 Exact.of(22),
-                Exact.ZERO,
+                Optional.of(Exact.ZERO),
                 false);
         PriceSuggestion suggestion = suggest(drink, rules);
         assertThat(suggestion.targetCostPrice()).contains(Money.of("11"));
@@ -116,7 +116,7 @@ class TargetCostPricingTest {
                 Optional.empty(),
                 Money.ZERO,
                 Exact.of(22),
-                Exact.of(40),
+                Optional.of(Exact.of(40)),
                 false);
         assertThat(suggest(noCost, rules("0", "0.50")).reason().kind()).isEqualTo(PriceReason.Kind.NO_COST);
         PriceSuggestion law = suggest(noCost, rules("0.30", "0.50"));
@@ -130,7 +130,7 @@ class TargetCostPricingTest {
                 Optional.of(Money.of("2")),
                 Money.ZERO,
                 Exact.of(22),
-                Exact.ZERO,
+                Optional.of(Exact.ZERO),
                 false);
         PriceSuggestion none = suggest(noPrice, rules("0", "0.50"));
         assertThat(none.reason().kind()).isEqualTo(PriceReason.Kind.NO_PRICE);
@@ -192,7 +192,7 @@ class TargetCostPricingTest {
                 Optional.of(Money.of(cost)),
                 Money.ZERO,
                 Exact.of(target),
-                Exact.of(grams),
+                Optional.of(Exact.of(grams)),
                 held);
     }
 

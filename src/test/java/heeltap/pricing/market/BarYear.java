@@ -1,5 +1,7 @@
 package heeltap.pricing.market;
 
+import static heeltap.record.PublishedElasticity.REPORTED;
+
 import heeltap.pricing.DrinkMonth;
 import heeltap.pricing.EarningDrink;
 import heeltap.pricing.EarningPrices;
@@ -48,8 +50,8 @@ final class BarYear {
         till = new SplittableRandom(77_000 + seed);
         for (Beverage kind : KINDS) {
             // guests of beer and wine mind prices less, as the published means say; how much in this bar is chance
-            double sensitivity =
-                    kind.market().toDouble() / Beverage.SPIRITS.market().toDouble();
+            double sensitivity = kind.market(REPORTED).toDouble()
+                    / Beverage.SPIRITS.market(REPORTED).toDouble();
             MarketGroup group = new MarketGroup(1000L * (1 + groups.size()) + seed, sensitivity);
             groups.add(group);
             suggestedPrices.add(group.firstPrice.clone());
@@ -83,7 +85,7 @@ final class BarYear {
             }
         }
         List<GroupSuggestion> advice = EarningPrices.suggest(
-                drinks, history, name -> ElasticityPrior.published(Beverage.valueOf(name)), RULES);
+                drinks, history, name -> ElasticityPrior.published(Beverage.valueOf(name), REPORTED), RULES);
         for (int g = 0; g < groups.size(); g++) {
             follow(g, month, advice.get(g));
         }
@@ -153,7 +155,7 @@ final class BarYear {
                 Optional.of(cost(groups.get(g), month, j)),
                 Money.ZERO,
                 TARGET,
-                Exact.ZERO,
+                Optional.of(Exact.ZERO),
                 false);
     }
 
