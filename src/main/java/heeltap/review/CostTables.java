@@ -108,6 +108,15 @@ final class CostTables {
         return (some ? "book; " : "") + "published table: " + String.join("; ", parts);
     }
 
+    /** The ingredients in use of which the published table told something; empty for none. */
+    static Optional<String> fromPublishedTable(Book book, MonthFigures month) {
+        List<String> names = book.ingredients().stream()
+                .filter(ingredient -> contentsFrom(ingredient, month).contains("published table"))
+                .map(Ingredient::name)
+                .toList();
+        return names.isEmpty() ? Optional.empty() : Optional.of(String.join("; ", names));
+    }
+
     /** What the last move of its price does to the month's margin: -(new - previous) × use. */
     static Optional<Money> marginEffect(IngredientPrice price, Exact use) {
         return price.unitCost() == null || price.previousUnitCost() == null

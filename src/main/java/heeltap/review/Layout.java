@@ -2,7 +2,6 @@ package heeltap.review;
 
 import heeltap.document.BarChart;
 import heeltap.document.Block;
-import heeltap.document.Card;
 import heeltap.document.CellValue;
 import heeltap.document.Document;
 import heeltap.document.Finding;
@@ -27,8 +26,6 @@ final class Layout {
     static final String PRICES = "prices";
     static final String COSTS = "costs";
     static final String PREPARATIONS = "preparations";
-    static final String SHEETS = "preparation-sheets";
-    static final String CARDS = "spec-cards";
     static final String STOCK = "stock";
     static final String INVOICES = "invoices";
     static final String CHANGES = "changes";
@@ -82,14 +79,7 @@ final class Layout {
         sections.add(section(INVOICES, false, StockSections.invoices(tables, words)));
         sections.add(section(LEDGER, false, StockSections.ledger(review, tables, words)));
         sections.add(section(PREPARATIONS, true, preparations()));
-        List<Card> sheets = PreparationSheets.cards(review.book(), review.now(), words);
-        if (!sheets.isEmpty()) {
-            sections.add(section(SHEETS, true, sheetBlocks(sheets, 2)));
-        }
-        List<Card> cards = SpecCards.cards(review.rows(), review.book().settings(), words);
-        if (!cards.isEmpty()) {
-            sections.add(section(CARDS, true, cardBlocks(cards, 3)));
-        }
+        sections.addAll(WorkSections.sections(review, words));
         sections.add(section(SET_ASIDE, true, setAsideBlocks()));
         sections.add(section(CHECKS, false, checks()));
         sections.add(section(METHODS, true, List.of(new Block.Columns(Methods.blocks(words)))));
@@ -158,17 +148,6 @@ final class Layout {
                         "preparation makes unit batch_cost unit_cost labour abv_percent sugar_g_per_100ml citric_g_per_100ml malic_g_per_100ml keeps_days month_use batches"),
                 heading("table.preparation_lines.title"),
                 view(tables.preparationLines(), "preparation ingredient amount unit cost computed written"));
-    }
-
-    private List<Block> sheetBlocks(List<Card> sheets, int columns) {
-        return List.of(
-                text("sheets.read"),
-                new Block.Cards(columns, sheets),
-                new Block.Columns(List.of(caution("caution.acids"), caution("caution.keep"))));
-    }
-
-    private List<Block> cardBlocks(List<Card> cards, int columns) {
-        return List.of(text("cards.read"), new Block.Cards(columns, cards));
     }
 
     private List<Block> checks() {
@@ -396,7 +375,7 @@ final class Layout {
                             table,
                             table.columns().stream().map(column -> column.key()).toList()))));
             if (table.name().equals(tables.preparationLines().name())) {
-                workSheets(sheets);
+                sheets.addAll(WorkSections.sheets(review, words));
             }
         }
         List<Block> about = new ArrayList<>(Methods.blocks(words));
@@ -406,18 +385,6 @@ final class Layout {
         about.add(caution("caution.books"));
         sheets.add(new WorkbookSheet(words.say("sheet.methods"), about));
         return sheets;
-    }
-
-    /** The cards to work from, one under the other. */
-    private void workSheets(List<WorkbookSheet> sheets) {
-        List<Card> preparations = PreparationSheets.cards(review.book(), review.now(), words);
-        if (!preparations.isEmpty()) {
-            sheets.add(new WorkbookSheet(words.say("section." + SHEETS), sheetBlocks(preparations, 1)));
-        }
-        List<Card> cards = SpecCards.cards(review.rows(), review.book().settings(), words);
-        if (!cards.isEmpty()) {
-            sheets.add(new WorkbookSheet(words.say("section." + CARDS), cardBlocks(cards, 1)));
-        }
     }
 
     private Section section(String id, boolean newPage, List<Block> blocks) {

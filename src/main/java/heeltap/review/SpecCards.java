@@ -81,7 +81,12 @@ final class SpecCards {
 
     private List<Fact> facts(DrinkRow row, Map<String, Exact> served) {
         List<Fact> facts = new ArrayList<>();
-        figure(facts, served, "served_ml", "card.served", "ml");
+        Optional.ofNullable(served.get("served_ml"))
+                .ifPresent(ml -> facts.add(fact(
+                        "card.served",
+                        words.say(
+                                row.cost().glass().served().estimated() ? "card.ml-estimated" : "card.ml",
+                                words.figures().number(ml, Format.AMOUNT)))));
         Optional.ofNullable(served.get("abv_percent"))
                 .ifPresent(abv -> facts.add(fact("sheet.abv", words.percent(abv))));
         figure(facts, served, "alcohol_g", "card.alcohol", "g");
