@@ -233,7 +233,8 @@ final class CountSheet {
             @Nullable BigDecimal value,
             List<String> nearest) {
         tally.fate(Tally.Fate.SET_ASIDE, value, null);
-        out.setAside(layout.cell(field, row.number()), problem, reason, text, value, null, nearest);
+        out.setAside(
+                layout.cell(field, row.number()), problem, reason, text, value, null, nearest, fields.text(Field.ITEM));
     }
 
     List<StockCount> counts() {

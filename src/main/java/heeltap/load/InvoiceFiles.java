@@ -91,7 +91,7 @@ final class InvoiceFiles {
                     ProblemKind.ROW_REPEATED,
                     "The row repeats " + earlier.name() + " of " + earlier.place() + ".");
         } else {
-            maker.rows().forEach(row -> earlier.add(row, InvoiceHeader.NONE, null));
+            earlier.addAll(maker);
         }
     }
 

@@ -14,6 +14,7 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.TreeSet;
 import org.jspecify.annotations.Nullable;
 
 /** Makes one invoice of its rows. */
@@ -25,6 +26,7 @@ final class InvoiceMaker {
     private final List<InvoiceRow> rows = new ArrayList<>();
     private InvoiceHeader header;
     private @Nullable LocalDate date;
+    private final TreeSet<LocalDate> dates = new TreeSet<>();
 
     InvoiceMaker(MonthContext context, InvoiceSheet.InvoiceKey key, InvoiceHeader header) {
         this.context = context;
@@ -36,6 +38,15 @@ final class InvoiceMaker {
         rows.add(row);
         header = said.number().equals(header.number()) ? said : header;
         date = date == null && moment != null ? moment.date() : date;
+        if (moment != null) {
+            dates.add(moment.date());
+        }
+    }
+
+    /** The rows of another file that bear the same number. */
+    void addAll(InvoiceMaker other) {
+        rows.addAll(other.rows);
+        dates.addAll(other.dates);
     }
 
     List<InvoiceRow> rows() {
@@ -234,7 +245,8 @@ final class InvoiceMaker {
                 money(depositReturned(turned), !turned),
                 orNull(tax(), turned),
                 orNull(printedTotal(), turned),
-                place());
+                place(),
+                List.copyOf(dates));
     }
 
     /** What of the deposits was given back, as printed: negative, or positive on a credit note printed with plus signs. */

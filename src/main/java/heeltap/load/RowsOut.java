@@ -43,13 +43,27 @@ final class RowsOut {
             @Nullable BigDecimal quantity,
             @Nullable BigDecimal money,
             List<String> nearest) {
+        setAside(cell, kind, reason, text, quantity, money, nearest, "");
+    }
+
+    /** The same for a row that is known to be about an item. */
+    void setAside(
+            Place cell,
+            ProblemKind kind,
+            String reason,
+            String text,
+            @Nullable BigDecimal quantity,
+            @Nullable BigDecimal money,
+            List<String> nearest,
+            String item) {
         setAside.add(new SetAside(
                 cell.withRow(cell.row()),
                 withHeading(cell, reason),
                 text,
                 quantity == null ? null : Exact.of(quantity),
                 money == null ? null : Money.of(money),
-                nearest));
+                nearest,
+                item));
         log.row(kind, cell, text, reason, remedy(kind));
     }
 

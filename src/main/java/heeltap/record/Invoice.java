@@ -22,6 +22,7 @@ import org.jspecify.annotations.Nullable;
  * @param tax tax printed for the invoice or added up from its lines; null where none is printed
  * @param printedTotal what the paper says is to pay, with tax; null where it does not
  * @param place its first row
+ * @param dates every date that its rows bear, in order; one invoice has one, so more are told
  */
 public record Invoice(
         String supplier,
@@ -36,4 +37,18 @@ public record Invoice(
         Money depositReturned,
         @Nullable Money tax,
         @Nullable Money printedTotal,
-        Place place) {}
+        Place place,
+        List<LocalDate> dates) {
+    public Invoice {
+        dates = List.copyOf(dates);
+    }
+
+    /** The files in which its lines stand, in order; one invoice is in one, so more are told. */
+    public List<String> files() {
+        return lines.stream()
+                .map(line -> line.place().file())
+                .distinct()
+                .sorted()
+                .toList();
+    }
+}

@@ -15,6 +15,7 @@ import org.jspecify.annotations.Nullable;
  * @param quantity as printed; null where it could not be read
  * @param money as printed; null where it could not be read
  * @param nearest the nearest known names, nearest first; empty where the name is not the matter
+ * @param item what the row is about, as written; empty where nobody needs to know or the row names nothing
  */
 public record SetAside(
         Place place,
@@ -22,4 +23,16 @@ public record SetAside(
         String text,
         @Nullable Exact quantity,
         @Nullable Money money,
-        List<String> nearest) {}
+        List<String> nearest,
+        String item) {
+    /** A row of which only the text is kept. */
+    public SetAside(
+            Place place,
+            String reason,
+            String text,
+            @Nullable Exact quantity,
+            @Nullable Money money,
+            List<String> nearest) {
+        this(place, reason, text, quantity, money, nearest, "");
+    }
+}

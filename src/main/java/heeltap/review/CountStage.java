@@ -29,9 +29,9 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
-import java.util.stream.Stream;
 
 /** Counts and losses brought to ingredients in their base measure; what cannot be is a problem with its place. */
 final class CountStage {
@@ -114,16 +114,8 @@ final class CountStage {
                 }
             }
         }
-        setAside.forEach(row -> ingredientOf(row).filter(own::containsKey).ifPresent(name -> {
-            faulty.add(name);
-            problems.add(Problem.fault(
-                    ProblemKind.COUNT_IMPOSSIBLE,
-                    row.place(),
-                    row.text(),
-                    "This row of " + name
-                            + " was set aside, so its other counts are left out too: part of a count is no" + " count.",
-                    "Correct the row."));
-        }));
+        setAside.forEach(row ->
+                names.find(Where.STOCK, row.item(), "").ifPresent(match -> leaveOut(row, match, own.keySet(), faulty)));
         // One row that cannot be understood leaves the whole ingredient uncounted: part of a count is no count.
         faulty.forEach(own::remove);
         Map<String, Exact> rest = new TreeMap<>();
@@ -142,13 +134,29 @@ final class CountStage {
                         .toList());
     }
 
-    /** Which ingredient a row that was set aside speaks of: the first of its cells that names one. */
-    private Optional<String> ingredientOf(SetAside row) {
-        return Stream.of(row.text().split(" \\| ", -1))
-                .flatMap(cell -> names.find(Where.STOCK, cell, "").stream())
-                .filter(match -> match.kind() == Match.Kind.INGREDIENT)
-                .map(Match::name)
-                .findFirst();
+    /** What a row that was set aside speaks of is not counted, nor is what a preparation holds. */
+    private void leaveOut(SetAside row, Match match, Set<String> counted, Set<String> faulty) {
+        boolean ingredient = match.kind() == Match.Kind.INGREDIENT;
+        Set<String> left = new TreeSet<>();
+        if (ingredient) {
+            left.add(match.name());
+        } else if (match.kind() == Match.Kind.PREPARATION) {
+            left.addAll(costs.preparationOn(match.name(), lastDay).use().keySet());
+        }
+        left.retainAll(counted);
+        if (left.isEmpty()) {
+            return;
+        }
+        faulty.addAll(left);
+        String others = ingredient
+                ? "its other counts are left out too"
+                : "the counts of what it holds are left out too (" + String.join(", ", left) + ")";
+        problems.add(Problem.fault(
+                ProblemKind.COUNT_IMPOSSIBLE,
+                row.place(),
+                row.text(),
+                "This row of " + match.name() + " was set aside, so " + others + ": part of a count is no count.",
+                "Correct the row."));
     }
 
     private static CountedRow counted(

@@ -5,6 +5,7 @@ import heeltap.quantity.Exact;
 import heeltap.source.Place;
 import java.time.LocalDate;
 import java.util.Optional;
+import java.util.Set;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -37,6 +38,8 @@ record CountedRow(
         Place place) {
     static final String OPENING = "opening";
     static final String CLOSING = "closing";
+    /** Reasons of what was given away and not lost. */
+    static final Set<String> GIFTS = Set.of("staff", "complimentary");
 
     CountedRow as(String otherKind) {
         return new CountedRow(otherKind, ingredient, item, itemKind, day, number, unit, location, base, used, place);

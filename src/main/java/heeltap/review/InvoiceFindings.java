@@ -12,6 +12,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Collectors;
 
 /**
  * What is odd about one invoice of the month.
@@ -76,6 +77,18 @@ record InvoiceFindings(
         return invoice.lines().stream().anyMatch(printed -> printed.place().equals(line));
     }
 
+    /** Whether its number may be that of two invoices: its rows bear several dates or stand in several files. */
+    boolean spread() {
+        return tie.invoice().dates().size() > 1 || tie.invoice().files().size() > 1;
+    }
+
+    /** The dates, else the files. */
+    String spreadOver(Words words) {
+        return tie.invoice().dates().size() > 1
+                ? tie.invoice().dates().stream().map(words::date).collect(Collectors.joining("; "))
+                : String.join("; ", tie.invoice().files());
+    }
+
     /** In sentences; empty where nothing is odd. */
     List<String> sentences(Words words) {
         List<String> sentences = new ArrayList<>();
@@ -86,6 +99,10 @@ record InvoiceFindings(
                         words.money(difference.abs()),
                         words.say(difference.isPositive() ? "word.more" : "word.less"))));
         first.ifPresent(place -> sentences.add(words.say("invoice.twice", place.toString())));
+        if (spread()) {
+            sentences.add(
+                    words.say(tie.invoice().dates().size() > 1 ? "invoice.dates" : "invoice.files", spreadOver(words)));
+        }
         if (undated) {
             sentences.add(words.say("invoice.undated"));
         }

@@ -285,12 +285,11 @@ final class Layout {
                         tables.stockGroups(),
                         keys(
                                 "group opening_value purchases_value transfers_value closing_value actual_cost theoretical_cost unexplained_cost net_sales actual_cost_percent theoretical_cost_percent target_cost_percent days_on_hand turnover")));
-        blocks.add(heading("stock.by-ingredient"));
         blocks.add(
                 new Block.TableView(
                         tables.stock(),
                         keys(
-                                "ingredient measure opening purchases closing actual_use theoretical_use recorded_losses unexplained unexplained_percent unexplained_cost within_tolerance days_on_hand")));
+                                "ingredient measure opening purchases transfers closing actual_use theoretical_use recorded_losses unexplained unexplained_percent unexplained_cost within_tolerance days_on_hand")));
         costByMonth().ifPresent(blocks::add);
         blocks.addAll(StockSections.advice(review, tables, words));
         return blocks;

@@ -110,18 +110,18 @@ final class LedgerTables {
                     .set("account", CellValue.of(accountName(entry, book)))
                     .set("debit", positive(entry.debit()))
                     .set("credit", positive(entry.credit()))
-                    .set(
-                            "memo",
-                            CellValue.of(words.say(
-                                    "memo." + entry.account().name().toLowerCase(Locale.ROOT),
-                                    words.month(month.month()),
-                                    entry.group()))));
+                    .set("memo", CellValue.of(words.say(memo(entry), words.month(month.month()), entry.group()))));
         }
         return table.total(new Cells()
                         .set("account", CellValue.of(words.say("word.total")))
                         .set("debit", CellValue.of(debit))
                         .set("credit", CellValue.of(credit)))
                 .done();
+    }
+
+    private static String memo(Journal.Entry entry) {
+        String key = "memo." + entry.account().name().toLowerCase(Locale.ROOT);
+        return entry.group().equals(StockGroups.NONE) ? key + "_none" : key;
     }
 
     private static CellValue positive(Money money) {

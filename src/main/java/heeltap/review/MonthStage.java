@@ -7,6 +7,7 @@ import heeltap.cost.Purchase;
 import heeltap.cost.Purchases;
 import heeltap.cost.StockLayer;
 import heeltap.cost.StockPosition;
+import heeltap.match.Match;
 import heeltap.match.NameBook;
 import heeltap.quantity.Exact;
 import heeltap.quantity.Money;
@@ -99,7 +100,7 @@ final class MonthStage {
         boolean isCounted = !month.closing().isEmpty();
         countProblems.addAll(impossibleCounts(month, rows, stock));
         problems.addAll(countProblems);
-        problems.addAll(uncountedItems(month, isCounted, stock));
+        problems.addAll(uncountedItems(month, isCounted, rows, stock));
         earlier.add(counted);
         return new MonthFigures(
                 month,
@@ -195,7 +196,8 @@ final class MonthStage {
     }
 
     /** In a counted month an ingredient without a row is uncounted, not zero. */
-    private List<Problem> uncountedItems(Month month, boolean counted, Map<String, Reconciliation> stock) {
+    private List<Problem> uncountedItems(
+            Month month, boolean counted, List<CountedRow> rows, Map<String, Reconciliation> stock) {
         List<Problem> problems = new ArrayList<>();
         if (!counted) {
             return problems;
@@ -217,7 +219,19 @@ final class MonthStage {
                                 + " there was when the month began, so its actual use is not known.",
                         "Count it in the month before, or in a stock-opening file."));
             }
-            if (line.movement().closing().isEmpty() && moved) {
+            boolean partly = rows.stream()
+                    .anyMatch(row -> row.kind().equals(CountedRow.CLOSING)
+                            && row.ingredient().equals(ingredient.name())
+                            && row.itemKind() == Match.Kind.INGREDIENT);
+            if (line.movement().closing().isEmpty() && moved && partly) {
+                problems.add(Problem.notice(
+                        ProblemKind.COUNT_IMPOSSIBLE,
+                        Place.of(file.file(), file.sheet()),
+                        ingredient.name(),
+                        "A count of " + ingredient.name()
+                                + " is not understood, so its closing stock and actual use are not known.",
+                        "Mend the rows that are told; the table of counts shows which are not used."));
+            } else if (line.movement().closing().isEmpty() && moved) {
                 problems.add(Problem.notice(
                         ProblemKind.COUNT_IMPOSSIBLE,
                         Place.of(file.file(), file.sheet()),

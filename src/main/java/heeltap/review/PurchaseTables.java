@@ -161,7 +161,7 @@ final class PurchaseTables {
                 continue;
             }
             var order = line.order().get();
-            Optional<Money> cost = line.lastUnitCost()
+            Optional<Money> cost = line.unitCost()
                     .map(unit -> Money.of(unit.times(order.quantity()).rounded(currency)));
             all = all.plus(cost.orElse(Money.ZERO));
             table.add(new Cells()
@@ -180,7 +180,7 @@ final class PurchaseTables {
                             "supplier",
                             CellValue.of(
                                     line.lastPurchase().map(Purchase::supplier).orElse("")))
-                    .set("unit_cost", money(line.lastUnitCost()))
+                    .set("unit_cost", money(line.unitCost()))
                     .set("order_cost", money(cost)));
         }
         return table.total(new Cells()

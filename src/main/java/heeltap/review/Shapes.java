@@ -254,7 +254,10 @@ final class Shapes {
             "transfers_value:MONEY",
             "target_cost_percent:PERCENT",
             "days_on_hand:AMOUNT",
-            "turnover:AMOUNT");
+            "turnover:AMOUNT",
+            "left_out",
+            "left_out_purchases:MONEY",
+            "left_out_cost:MONEY");
     static final TableShape INVOICES = TableShape.of(
             "invoices",
             "supplier",

@@ -27,6 +27,7 @@ import java.util.Optional;
  * @param slow whether what was counted lasts longer than the settings' days; empty where it was not counted
  * @param expectedUse of the coming month, as bought
  * @param lastPurchase the latest line that brought some; empty where none is known
+ * @param unitCost of the last purchase, else what costs the month's drinks; empty where nothing prices it
  * @param pack what a pack holds, in the ingredient's measure; empty unknown
  * @param order empty without Par or without a closing count
  */
@@ -38,6 +39,7 @@ record StockAdvice(
         Optional<Boolean> slow,
         Exact expectedUse,
         Optional<Purchase> lastPurchase,
+        Optional<Money> unitCost,
         Optional<Exact> pack,
         Optional<Reorder> order) {
 
@@ -75,6 +77,9 @@ record StockAdvice(
                             slow(line, slowDays),
                             use,
                             purchase,
+                            purchase.flatMap(bought -> Optional.ofNullable(bought.unitCost()))
+                                    .or(() -> Optional.ofNullable(
+                                            now.prices().get(name).unitCost())),
                             pack,
                             Optional.ofNullable(ingredient.par())
                                     .flatMap(par -> line.movement()
@@ -139,10 +144,6 @@ record StockAdvice(
                 .filter(text -> !text.isEmpty())
                 .or(() -> Optional.ofNullable(ingredient.listPack()).map(Pack::text))
                 .orElse("");
-    }
-
-    Optional<Money> lastUnitCost() {
-        return lastPurchase.flatMap(purchase -> Optional.ofNullable(purchase.unitCost()));
     }
 
     /** What the counted stock is worth. */

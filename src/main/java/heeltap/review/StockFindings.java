@@ -4,17 +4,21 @@ import heeltap.document.Finding;
 import heeltap.match.Match;
 import heeltap.quantity.Exact;
 import heeltap.quantity.Money;
-import heeltap.record.Loss;
 import heeltap.record.SetAside;
 import heeltap.record.Setting;
+import heeltap.source.Place;
 import heeltap.source.Problem;
+import heeltap.stock.Reconciliation;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashSet;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.TreeMap;
+import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 
 /** What counts, purchases and prices have to say, each in one sentence with its money. */
@@ -35,6 +39,7 @@ final class StockFindings {
         list.oddInvoices();
         list.slowStock();
         list.givenTwice();
+        list.leftOut();
         list.badCounts();
         list.countsSetAside();
         list.invoicesSetAside();
@@ -75,6 +80,17 @@ final class StockFindings {
                             first.toString(),
                             place,
                             words.money(total)));
+            if (invoice.spread()) {
+                add(
+                        Layout.INVOICES,
+                        total.abs(),
+                        "finding.invoice-spread",
+                        number,
+                        supplier,
+                        place,
+                        words.money(total),
+                        invoice.spreadOver(words));
+            }
             if (invoice.outside() || invoice.undated()) {
                 add(
                         Layout.INVOICES,
@@ -113,38 +129,78 @@ final class StockFindings {
                 words.money(slow.get(0).closingValue()));
     }
 
-    /** The same serve given away at the till and written down as a loss: it would be taken from stock twice. */
+    /**
+     * The same serve given away at the till and written down as a loss, of staff or complimentary: it would be taken from
+     * stock twice. Of each day as many as both say; an entry without a day is held against the whole month.
+     */
     private void givenTwice() {
-        for (Loss.Reason reason : List.of(Loss.Reason.COMPLIMENTARY, Loss.Reason.STAFF)) {
-            String kind = reason.name().toLowerCase(Locale.ROOT);
-            Map<String, CountedRow> rows = new TreeMap<>();
-            review.now().counts().stream()
-                    .filter(row -> row.kind().equals(kind) && row.itemKind() == Match.Kind.DRINK)
-                    .forEach(row -> rows.putIfAbsent(row.place().toString(), row));
-            for (CountedRow row : rows.values()) {
-                DrinkSales sales = review.now().sales().get(row.item());
-                Exact given = sales == null
-                        ? Exact.ZERO
-                        : row.day() == null
-                                ? sales.complimentary()
-                                : sales.givenByDay().getOrDefault(row.day(), Exact.ZERO);
-                if (given.isPositive()) {
-                    Money cost = review.now()
-                            .costs()
-                            .drinkOn(row.item(), review.now().lastDay())
-                            .cost()
-                            .orElse(Money.ZERO)
-                            .times(given.min(row.number()));
-                    add(
-                            Layout.STOCK,
-                            cost,
-                            "finding.given-twice",
-                            row.item(),
-                            row.place().toString(),
-                            words.money(cost));
-                }
+        Map<String, List<CountedRow>> byDrink = new TreeMap<>();
+        Set<Place> seen = new HashSet<>();
+        review.now().counts().stream()
+                .filter(row -> row.itemKind() == Match.Kind.DRINK && CountedRow.GIFTS.contains(row.kind()))
+                .filter(row -> seen.add(row.place()))
+                .forEach(row -> byDrink.computeIfAbsent(row.item(), name -> new ArrayList<>())
+                        .add(row));
+        byDrink.forEach((drink, rows) -> {
+            DrinkSales sales =
+                    Optional.ofNullable(review.now().sales().get(drink)).orElseThrow();
+            Exact twice = givenTwice(rows, sales);
+            if (twice.isPositive()) {
+                Money cost = review.now()
+                        .costs()
+                        .drinkOn(drink, review.now().lastDay())
+                        .cost()
+                        .orElse(Money.ZERO)
+                        .times(twice);
+                List<String> places = rows.stream()
+                        .filter(row -> givenTwice(List.of(row), sales).isPositive())
+                        .map(row -> row.place().toString())
+                        .toList();
+                add(
+                        Layout.STOCK,
+                        cost,
+                        "finding.given-twice",
+                        drink,
+                        String.join("; ", places),
+                        words.money(cost),
+                        words.count(twice));
+            }
+        });
+    }
+
+    private static Exact givenTwice(List<CountedRow> rows, DrinkSales sales) {
+        Exact written = Exact.ZERO;
+        Map<LocalDate, Exact> byDay = new TreeMap<>();
+        for (CountedRow row : rows) {
+            if (row.day() == null) {
+                written = written.plus(row.number());
+            } else {
+                byDay.merge(row.day(), row.number(), Exact::plus);
             }
         }
+        Exact twice = Exact.ZERO;
+        for (Map.Entry<LocalDate, Exact> day : byDay.entrySet()) {
+            twice = twice.plus(day.getValue().min(sales.givenByDay().getOrDefault(day.getKey(), Exact.ZERO)));
+        }
+        return twice.plus(written.min(sales.complimentary().minus(twice)));
+    }
+
+    /** Counted and uncounted goods in one group: the group's actual figures are of the counted ones alone. */
+    private void leftOut() {
+        List<Reconciliation> lines = StockGroups.leftOut(review.now());
+        if (lines.isEmpty()) {
+            return;
+        }
+        Money cost = lines.stream()
+                .map(line -> line.theoreticalCost().orElse(Money.ZERO))
+                .reduce(Money.ZERO, Money::plus);
+        add(
+                Layout.STOCK,
+                cost,
+                lines.size() == 1 ? "finding.left-out-one" : "finding.left-out",
+                String.valueOf(lines.size()),
+                lines.stream().map(line -> line.movement().ingredient()).collect(Collectors.joining("; ")),
+                words.money(cost));
     }
 
     /** A count that cannot be: its ingredient shows no actual use, or one that nobody should believe. */

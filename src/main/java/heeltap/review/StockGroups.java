@@ -6,6 +6,7 @@ import heeltap.cost.DrinkCost;
 import heeltap.cost.IngredientPrice;
 import heeltap.document.CellValue;
 import heeltap.document.Table;
+import heeltap.document.TableRow.Emphasis;
 import heeltap.quantity.Exact;
 import heeltap.quantity.Money;
 import heeltap.record.Book;
@@ -16,10 +17,12 @@ import heeltap.review.TableShape.Cells;
 import heeltap.review.TableShape.Filling;
 import heeltap.stock.Reconciliation;
 import heeltap.stock.StockTurn;
+import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.Currency;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
@@ -37,11 +40,13 @@ final class StockGroups {
                 .fill(words.texts())
                 .formula(
                         "actual_cost_percent",
-                        "IF(OR({actual_cost}=\"\",{net_sales}=0),\"\",{actual_cost}/{net_sales}*100)")
+                        "IF(OR({actual_cost}=\"\",{net_sales}=0),\"\",({actual_cost}+{left_out_cost})/{net_sales}*100)")
                 .formula(
                         "theoretical_cost_percent",
                         "IF(OR({theoretical_cost}=\"\",{net_sales}=0),\"\",{theoretical_cost}/{net_sales}*100)");
         Map<String, Sums> sums = sums(book, month, currency);
+        Map<String, LeftOut> leftOut = leftOutByGroup(book, month, currency);
+        LeftOut allLeftOut = LeftOut.NONE;
         Map<String, Money> netSales = netSales(book, month, currency);
         Map<String, Shared> targets = targets(book, month);
         int days = month.month().lengthOfMonth();
@@ -52,8 +57,12 @@ final class StockGroups {
             Money sales = netSales.getOrDefault(group.getKey(), Money.ZERO);
             all.add(money);
             allSales = allSales.plus(sales);
-            table.add(row(group.getKey(), money, sales, days)
-                    .set("target_cost_percent", number(Shared.percent(targets.get(group.getKey())))));
+            LeftOut out = leftOut.getOrDefault(group.getKey(), LeftOut.NONE);
+            allLeftOut = allLeftOut.plus(out);
+            table.add(
+                    out.names().isEmpty() ? Emphasis.PLAIN : Emphasis.MARKED,
+                    row(group.getKey(), money, sales, days, out)
+                            .set("target_cost_percent", number(Shared.percent(targets.get(group.getKey())))));
         }
         Money rest = netSales.getOrDefault(NONE, Money.ZERO);
         if (!rest.isZero()) {
@@ -71,17 +80,74 @@ final class StockGroups {
             "theoretical_cost",
             "unexplained_cost",
             "net_sales",
-            "transfers_value"
+            "transfers_value",
+            "left_out_purchases",
+            "left_out_cost"
         }) {
             table.totalFormula(sum, "SUM({" + sum + ":all})");
         }
         Shared whole = targets.values().stream().reduce(Shared.NONE, Shared::plus);
-        return table.total(row(words.say("word.total"), all.money(), allSales, days)
+        return table.total(row(words.say("word.total"), all.money(), allSales, days, allLeftOut)
+                        .set("left_out", CellValue.BLANK)
                         .set("target_cost_percent", number(Shared.percent(whole))))
                 .done();
     }
 
-    private static Cells row(String group, StockMoney money, Money sales, int days) {
+    /**
+     * What moved and is in no actual figure.
+     *
+     * @param purchases in the group's purchases all the same
+     * @param cost theoretical, in the group's theoretical cost too
+     */
+    private record LeftOut(List<String> names, Money purchases, Money cost) {
+        static final LeftOut NONE = new LeftOut(List.of(), Money.ZERO, Money.ZERO);
+
+        LeftOut plus(LeftOut other) {
+            List<String> all = new ArrayList<>(names);
+            all.addAll(other.names);
+            return new LeftOut(all, purchases.plus(other.purchases), cost.plus(other.cost));
+        }
+    }
+
+    /**
+     * Ingredients that were bought or used and are not counted at both ends, or priced by nothing, in the book's order; none
+     * where nothing at all was counted, since then there is no actual figure to leave them out of.
+     */
+    static List<Reconciliation> leftOut(MonthFigures month) {
+        if (month.stock().values().stream().allMatch(line -> line.valuation().isEmpty())) {
+            return List.of();
+        }
+        return month.stock().values().stream()
+                .filter(line -> line.valuation().isEmpty())
+                .filter(line -> !line.movement().theoreticalUse().isZero()
+                        || !line.purchases().isZero()
+                        || !line.purchasesValue().isZero())
+                .toList();
+    }
+
+    private static Map<String, LeftOut> leftOutByGroup(Book book, MonthFigures month, Currency currency) {
+        Map<String, String> groups = new HashMap<>();
+        book.ingredients().forEach(ingredient -> groups.put(ingredient.name(), ingredient.group()));
+        Map<String, LeftOut> byGroup = new HashMap<>();
+        for (Reconciliation line : leftOut(month)) {
+            StockMoney money = StockMoney.of(line, currency);
+            String name = line.movement().ingredient();
+            byGroup.merge(
+                    groups.getOrDefault(name, NONE),
+                    new LeftOut(
+                            List.of(name),
+                            money.purchases(),
+                            money.theoretical().orElse(Money.ZERO)),
+                    LeftOut::plus);
+        }
+        return byGroup;
+    }
+
+    /**
+     * Cost of a part of the goods over the sales of all would flatter, so what is left out stands in the actual cost percent
+     * with its theoretical cost.
+     */
+    private static Cells row(String group, StockMoney money, Money sales, int days, LeftOut leftOut) {
         Optional<Exact> daysOnHand = money.actual()
                 .filter(Money::isPositive)
                 .flatMap(cost -> money.closing()
@@ -94,7 +160,12 @@ final class StockGroups {
         return money.set(new Cells()
                 .set("group", CellValue.of(group))
                 .set("net_sales", CellValue.of(sales))
-                .set("actual_cost_percent", number(money.actual().flatMap(cost -> StockTables.percentOf(cost, sales))))
+                .set(
+                        "actual_cost_percent",
+                        number(money.actual().flatMap(cost -> StockTables.percentOf(cost.plus(leftOut.cost()), sales))))
+                .set("left_out", CellValue.of(String.join("; ", leftOut.names())))
+                .set("left_out_purchases", CellValue.of(leftOut.purchases()))
+                .set("left_out_cost", CellValue.of(leftOut.cost()))
                 .set(
                         "theoretical_cost_percent",
                         number(money.theoretical().flatMap(cost -> StockTables.percentOf(cost, sales))))

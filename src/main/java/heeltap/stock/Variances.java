@@ -84,7 +84,7 @@ public final class Variances {
                 specParts(from, to, a, b, specs);
                 mix.serves(from, a, continuing.mixUnits(from, to));
                 volume.serves(from, a, continuing.volumeUnits(from));
-                invoicePriceParts(to, a, b, invoicePrices);
+                invoicePriceParts(from, to, a, b, invoicePrices);
                 continue;
             }
             if (to != null) {
@@ -107,18 +107,16 @@ public final class Variances {
     }
 
     /**
-     * The later spec less the earlier one, both at the earlier prices; an ingredient the earlier month had no price for
-     * keeps the later one.
+     * The later spec less the earlier one, both at the earlier prices. An ingredient that is new to the drink and had no
+     * price before has the later one; one that the drink used before, at no known price, changed its price and not the spec.
      */
     private static void specParts(DrinkMonth from, DrinkMonth to, MonthSide a, MonthSide b, Parts specs) {
         Money fixed = oldPrice(to.drink(), a.fixedCosts(), b.fixedCosts())
                 .minus(a.fixedCosts().getOrDefault(from.drink(), Money.ZERO));
         specs.drink(to.drink(), fixed.times(to.sold()));
         to.use()
-                .forEach((name, use) -> specs.both(
-                        to.drink(),
-                        name,
-                        oldPrice(name, a.unitCosts(), b.unitCosts()).times(use.times(to.sold()))));
+                .forEach((name, use) ->
+                        specs.both(to.drink(), name, oldPrice(name, from, a, b).times(use.times(to.sold()))));
         from.use()
                 .forEach((name, use) -> specs.both(
                         to.drink(),
@@ -126,7 +124,7 @@ public final class Variances {
                         a.unitCost(name).times(use.times(to.sold())).negated()));
     }
 
-    private static void invoicePriceParts(DrinkMonth to, MonthSide a, MonthSide b, Parts parts) {
+    private static void invoicePriceParts(DrinkMonth from, DrinkMonth to, MonthSide a, MonthSide b, Parts parts) {
         parts.drink(
                 to.drink(),
                 priceMove(to.drink(), a.fixedCosts(), b.fixedCosts()).times(to.sold()));
@@ -134,7 +132,7 @@ public final class Variances {
                 .forEach((name, use) -> parts.both(
                         to.drink(),
                         name,
-                        priceMove(name, a.unitCosts(), b.unitCosts()).times(use.times(to.sold()))));
+                        b.unitCost(name).minus(oldPrice(name, from, a, b)).times(use.times(to.sold()))));
     }
 
     private static Money priceMove(String name, Map<String, Money> a, Map<String, Money> b) {
@@ -143,6 +141,12 @@ public final class Variances {
 
     private static Money oldPrice(String name, Map<String, Money> a, Map<String, Money> b) {
         return a.getOrDefault(name, b.getOrDefault(name, Money.ZERO));
+    }
+
+    private static Money oldPrice(String ingredient, DrinkMonth from, MonthSide a, MonthSide b) {
+        return from.use().containsKey(ingredient)
+                ? a.unitCost(ingredient)
+                : oldPrice(ingredient, a.unitCosts(), b.unitCosts());
     }
 
     private static boolean isContinuing(DrinkMonth from, DrinkMonth to) {

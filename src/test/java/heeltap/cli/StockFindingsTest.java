@@ -54,8 +54,8 @@ class StockFindingsTest {
                 "Invoice H-9 of Hof (2026-10/invoices.csv, row 9) has no date and counts in this month with €17.50.",
                 "A row of an invoice with €92.40 was set aside, so its goods are in no figure: The invoice A-131 of Kontor is"
                         + " of 2026-11-02, not of 2026-10. (2026-10/invoices.csv, row 3",
-                "Gin sour was given away at the till and written down as a loss as well; is it the same serve"
-                        + " (2026-10/losses.csv, row 2)? Counted twice it hides €3.18."
+                "Gin sour was given away at the till and written down as a loss as well; are these the same serves"
+                        + " (2026-10/losses.csv, row 2)? Serves that both tell: 2. Counted twice they hide €3.18."
             })
     void anOddInvoiceIsTold(String beginning) {
         assertThat(Reviewed.of(GOLDEN.resolve("invoices-that-say-something-odd/input"))

@@ -85,6 +85,7 @@ final class InvoiceBuilder {
                 Money.ZERO,
                 tax,
                 null,
-                Place.of(file).withRow(2));
+                Place.of(file).withRow(2),
+                List.of());
     }
 }

@@ -38,7 +38,8 @@ class InvoiceTieTest {
                 Money.ZERO,
                 tax == null ? null : Money.of(tax),
                 total == null ? null : Money.of(total),
-                PLACE);
+                PLACE,
+                List.of());
     }
 
     @Test
