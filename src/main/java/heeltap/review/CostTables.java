@@ -66,16 +66,21 @@ final class CostTables {
         return table.done();
     }
 
-    /** Who says what it is made of, for an ingredient that a spec of the last day uses. */
+    /** Who says what it is made of, for an ingredient that a spec of the last day uses, in a drink or a preparation. */
     private static String contentsFrom(Ingredient row, MonthFigures month) {
         String ingredient = row.name();
         boolean used =
-                month.costs().drinks().stream().anyMatch(drink -> drink.use().containsKey(ingredient));
+                month.costs().drinks().stream().anyMatch(drink -> drink.use().containsKey(ingredient))
+                        || month.costs().preparations().stream()
+                                .anyMatch(made -> made.use().containsKey(ingredient));
         if (!used) {
             return "";
         }
-        if (month.costs().drinks().stream()
-                .anyMatch(drink -> drink.unknownComposition().contains(ingredient))) {
+        boolean unknown = month.costs().drinks().stream()
+                        .anyMatch(drink -> drink.unknownComposition().contains(ingredient))
+                || month.costs().preparations().stream()
+                        .anyMatch(made -> made.unknownComposition().contains(ingredient));
+        if (unknown) {
             return "unknown";
         }
         return month.costs()
@@ -182,6 +187,8 @@ final class CostTables {
                 .set("citric_g_per_100ml", physical(one.citricG() * per100))
                 .set("malic_g_per_100ml", physical(one.malicG() * per100));
         cells.set("acidity_as_citric_g_per_100ml", physical(one.acidityAsCitricG() * per100))
+                .set("tartaric_g_per_100ml", physical(one.tartaricG() * per100))
+                .set("other_acid_g_per_100ml", physical(one.otherAcidG() * per100))
                 .set("volume_estimated", CellValue.of(one.estimated()));
         if (cost.unknownComposition().isEmpty()) {
             cells.set("salt_percent", physical(one.saltG() / one.massG() * 100));

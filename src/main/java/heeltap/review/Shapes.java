@@ -57,7 +57,13 @@ final class Shapes {
             "energy_kcal:AMOUNT",
             "energy_kj:AMOUNT",
             "volume_estimated:YES_NO",
-            "cautions");
+            "cautions",
+            "mass_g:AMOUNT",
+            "density:AMOUNT",
+            "citric_g:AMOUNT",
+            "malic_g:AMOUNT",
+            "tartaric_g:AMOUNT",
+            "other_acid_g:AMOUNT");
     static final TableShape PRICES = TableShape.of(
             "prices",
             "drink",
@@ -187,7 +193,9 @@ final class Shapes {
             "acidity_as_citric_g_per_100ml:AMOUNT",
             "allergens",
             "cautions",
-            "volume_estimated:YES_NO");
+            "volume_estimated:YES_NO",
+            "tartaric_g_per_100ml:AMOUNT",
+            "other_acid_g_per_100ml:AMOUNT");
     static final TableShape PREPARATION_LINES = TableShape.of(
             "preparation_lines",
             "preparation",
