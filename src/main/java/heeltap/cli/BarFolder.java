@@ -124,11 +124,21 @@ record BarFolder(Path root, String name, List<Path> bookFiles, Map<YearMonth, Pa
     List<MonthFile> monthFiles(YearMonth month) {
         List<MonthFile> files = new ArrayList<>();
         for (Path file : list(Optional.ofNullable(months.get(month)).orElseThrow())) {
-            if (Files.isRegularFile(file)) {
-                files.add(monthFile(file));
-            }
+            files.add(Files.isDirectory(file) ? monthFolder(file) : monthFile(file));
         }
         return files;
+    }
+
+    private MonthFile monthFolder(Path folder) {
+        String path = relative(folder);
+        return MonthFile.leftOut(
+                path,
+                Problem.notice(
+                        ProblemKind.FILE_NOT_READ,
+                        Place.of(path),
+                        "",
+                        "The folder was not read: a month's files stand beside each other.",
+                        "Move its files up into the month's folder if they should be read."));
     }
 
     private MonthFile monthFile(Path file) {

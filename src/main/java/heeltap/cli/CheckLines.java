@@ -8,14 +8,37 @@ import java.util.stream.IntStream;
 
 /** How each file was understood, what was set aside, and the checks that do not hold. */
 final class CheckLines {
-    private static final List<String> FILE_KEYS =
-            List.of("file", "sheet", "kind", "encoding", "rows", "used", "ignored", "set_aside", "holds");
+    private static final List<String> FILE_KEYS = List.of(
+            "file",
+            "sheet",
+            "kind",
+            "encoding",
+            "delimiter",
+            "heading_row",
+            "dates",
+            "decimals",
+            "rows",
+            "used",
+            "ignored",
+            "set_aside",
+            "money",
+            "set_aside_money",
+            "printed_total",
+            "holds");
     /** Where there is less room: the sheet stands behind its file, and the encoding behind the kind if it is unusual. */
     private static final List<String> FEWER_FILE_KEYS =
             List.of("file", "kind", "rows", "used", "ignored", "set_aside", "holds");
+    /** And how the file was understood in a table of its own. */
+    private static final List<String> UNDERSTOOD_KEYS =
+            List.of("file", "delimiter", "heading_row", "dates", "decimals", "printed_total");
 
-    private static final int ROOM_FOR_ALL = 120;
-    private static final List<String> ASIDE_KEYS = List.of("file", "row", "text", "reason", "nearest");
+    private static final int ROOM_FOR_ALL = 200;
+    private static final List<String> ASIDE_KEYS =
+            List.of("file", "sheet", "row", "text", "reason", "quantity", "money", "nearest");
+    private static final List<String> FEWER_ASIDE_KEYS = List.of("file", "row", "text", "reason", "nearest");
+    /** Rows to paste into the sheet Names, once they are checked. */
+    private static final List<String> NAME_KEYS = List.of("as_written", "means", "in", "times", "rows", "money");
+
     private static final int MOST_ROWS = 30;
 
     private CheckLines() {}
@@ -24,9 +47,16 @@ final class CheckLines {
         SummaryWords words = SummaryWords.in(review.document().language());
         boolean room = !screen.terminal() || screen.width() >= ROOM_FOR_ALL;
         table(find(review, "files"), room ? FILE_KEYS : FEWER_FILE_KEYS, Integer.MAX_VALUE, words, screen);
+        if (!room) {
+            table(find(review, "files"), UNDERSTOOD_KEYS, Integer.MAX_VALUE, words, screen);
+        }
         Table aside = find(review, "set_aside");
         if (!aside.rows().isEmpty()) {
-            table(aside, ASIDE_KEYS, MOST_ROWS, words, screen);
+            table(aside, room ? ASIDE_KEYS : FEWER_ASIDE_KEYS, MOST_ROWS, words, screen);
+        }
+        Table names = find(review, "names_to_add");
+        if (!names.rows().isEmpty()) {
+            table(names, NAME_KEYS, MOST_ROWS, words, screen);
         }
         Table controls = find(review, "controls");
         for (int row = 0; row < controls.rows().size(); row++) {

@@ -1,7 +1,7 @@
 package heeltap.cost;
 
-import heeltap.match.WordLists;
 import heeltap.record.Ingredient;
+import heeltap.record.WordLists;
 import heeltap.source.Problem;
 import heeltap.source.ProblemKind;
 import java.util.ArrayList;

@@ -29,6 +29,10 @@ record LineAmount(
         return new LineAmount(value, null, null);
     }
 
+    static LineAmount fault(Problem problem) {
+        return new LineAmount(null, null, problem);
+    }
+
     static LineAmount fault(ProblemKind kind, Place place, String raw, String reason, String remedy) {
         return new LineAmount(null, null, Problem.fault(kind, place, raw, reason, remedy));
     }

@@ -25,6 +25,7 @@ final class Recipe {
     private final String item;
     private final Units units;
     private final List<Row> rows = new ArrayList<>();
+    private final Set<Problem> told = new LinkedHashSet<>();
     private final Map<Problem, Cause> causes = new LinkedHashMap<>();
     private final List<Problem> notices = new ArrayList<>();
     private final Map<String, Exact> peelShares;
@@ -45,6 +46,28 @@ final class Recipe {
     }
 
     /** A line of something unknown, or of something that leads back to this item: it is told by a fault of its own. */
+    /** A line of an unknown name, of which the reading of the book has told already why it cannot be costed. */
+    void addUnclear(SpecLine line, SpecAmount.Unclear unclear) {
+        Problem problem = unclearAmount(line, unclear);
+        told.add(problem);
+        fault(problem);
+        addUnknown(line, line.ingredient());
+    }
+
+    private static Problem unclearAmount(SpecLine line, SpecAmount.Unclear unclear) {
+        return Problem.fault(
+                ProblemKind.SPEC_FAULT,
+                line.place(),
+                line.amountText(),
+                unclear.reason(),
+                "Write an amount and a unit.");
+    }
+
+    /** Faults that the reader of the book has been told of where they stand. */
+    Set<Problem> told() {
+        return told;
+    }
+
     void addUnknown(SpecLine line, String name) {
         rows.add(new Row(line, name, null, null, null, null));
     }
@@ -80,12 +103,9 @@ final class Recipe {
             return LineAmount.juice(juice.pieces().times(times), line.amountText(), supply, line.place());
         }
         if (amount instanceof SpecAmount.Unclear unclear) {
-            return LineAmount.fault(
-                    ProblemKind.SPEC_FAULT,
-                    line.place(),
-                    line.amountText(),
-                    unclear.reason(),
-                    "Write an amount and a unit.");
+            Problem problem = unclearAmount(line, unclear);
+            told.add(problem);
+            return LineAmount.fault(problem);
         }
         return null;
     }

@@ -16,12 +16,14 @@ import heeltap.record.Drink;
 import heeltap.record.NameRule.Where;
 import heeltap.record.Preparation;
 import heeltap.record.Setting;
+import heeltap.record.SpecAmount;
 import heeltap.record.SpecLine;
 import heeltap.source.Place;
 import heeltap.source.Problem;
 import java.time.LocalDate;
 import java.util.Collections;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -47,6 +49,7 @@ final class Snapshot {
     private final Map<String, PreparationCost> preparations = new HashMap<>();
     private final Map<String, DrinkCost> drinks = new HashMap<>();
     private final Set<Problem> problems = new LinkedHashSet<>();
+    private final Set<Problem> told = new HashSet<>();
     private final Cycles cycles;
     private final Map<String, Exact> peelShares;
     private final Set<String> peeled = new TreeSet<>();
@@ -241,6 +244,8 @@ final class Snapshot {
             Optional<Match> match = names.findInSpecs(line.ingredient());
             if (match.isPresent()) {
                 add(recipe, line, match.get());
+            } else if (line.amount() instanceof SpecAmount.Unclear unclear) {
+                recipe.addUnclear(line, unclear);
             } else {
                 recipe.fault(SpecFaults.unknown(line, names.nearest(Where.ANY, line.ingredient())));
                 recipe.addUnknown(line, line.ingredient());
@@ -271,6 +276,7 @@ final class Snapshot {
     }
 
     private void gather(Recipe recipe) {
+        told.addAll(recipe.told());
         for (Row line : recipe.rows()) {
             if (line.isPeel()) {
                 peeled.add(line.name());
@@ -278,7 +284,10 @@ final class Snapshot {
                 juiced.add(line.name());
             }
         }
-        recipe.causes().stream().map(Cause::problem).forEach(problems::add);
+        recipe.causes().stream()
+                .map(Cause::problem)
+                .filter(problem -> !told.contains(problem))
+                .forEach(problems::add);
         problems.addAll(recipe.notices());
     }
 

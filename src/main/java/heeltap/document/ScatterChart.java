@@ -2,6 +2,7 @@ package heeltap.document;
 
 import heeltap.quantity.Exact;
 import java.util.List;
+import java.util.stream.Stream;
 
 /**
  * A plot of one figure against another with a named mark for each point, cut lines and words in the quarters.
@@ -45,8 +46,21 @@ public record ScatterChart(
      * A cut line.
      *
      * @param name what the line is, with its value in words, such as {@code target 22 %}
+     * @param column the table and column that hold its place in the workbook, as {@code table.key}, so that the line
+     *     follows what a reader types; empty: it stands where it is
+     * @param row the row of that table, from 0
      */
-    public record Cut(Exact at, String name) {}
+    public record Cut(Exact at, String name, String column, int row) {
+        public Cut(Exact at, String name) {
+            this(at, name, "", 0);
+        }
+    }
+
+    /** Whether a cut follows what a reader of the workbook types; the axes then leave room to move. */
+    public boolean isLive() {
+        return Stream.concat(verticalCuts.stream(), horizontalCuts.stream())
+                .anyMatch(cut -> !cut.column().isEmpty());
+    }
 
     /**
      * What a mark stands for.

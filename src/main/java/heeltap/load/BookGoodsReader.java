@@ -8,6 +8,7 @@ import heeltap.quantity.Packs;
 import heeltap.quantity.Unit;
 import heeltap.quantity.Units;
 import heeltap.record.Composition;
+import heeltap.record.Folding;
 import heeltap.record.Ingredient;
 import heeltap.record.Preparation;
 import heeltap.source.Cell;
@@ -130,7 +131,7 @@ final class BookGoodsReader {
             }
             Preparation preparation = preparation(row, name, units);
             if (!row.spoiled().isEmpty()) {
-                spoiled.put(BookText.fold(name), row.spoiled());
+                spoiled.put(Folding.fold(name), row.spoiled());
             }
             return preparation;
         });

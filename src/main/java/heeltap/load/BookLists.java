@@ -8,6 +8,7 @@ import heeltap.record.Category;
 import heeltap.record.ColumnRule;
 import heeltap.record.DatedPrice;
 import heeltap.record.Drink;
+import heeltap.record.Folding;
 import heeltap.record.NameRule;
 import heeltap.source.Place;
 import heeltap.source.Problem;
@@ -46,7 +47,7 @@ final class BookLists {
 
     static List<DatedPrice> prices(BookSheet sheet, List<Drink> drinks) {
         Map<String, Drink> known = new HashMap<>();
-        drinks.forEach(drink -> known.put(BookText.fold(drink.name()), drink));
+        drinks.forEach(drink -> known.put(Folding.fold(drink.name()), drink));
         Map<String, Place> days = new HashMap<>();
         return sheet.read(row -> price(row, known, days));
     }
@@ -61,7 +62,7 @@ final class BookLists {
         if (row.isLeftOut() || from == null || price == null) {
             return null;
         }
-        if (!known.containsKey(BookText.fold(drink))) {
+        if (!known.containsKey(Folding.fold(drink))) {
             List<String> names =
                     known.values().stream().map(Drink::name).sorted().toList();
             String hint = BookText.nearest(drink, names)
@@ -75,7 +76,7 @@ final class BookLists {
                     "Correct the name; until then the row is left out."));
             return null;
         }
-        Place earlier = days.putIfAbsent(BookText.fold(drink) + from, row.place());
+        Place earlier = days.putIfAbsent(Folding.fold(drink) + from, row.place());
         if (earlier != null) {
             row.leaveOut(Problem.fault(
                     ProblemKind.NAME_TWICE,

@@ -5,6 +5,7 @@ import heeltap.record.BarMeasure;
 import heeltap.record.Book;
 import heeltap.record.Drink;
 import heeltap.record.FileAccount;
+import heeltap.record.Folding;
 import heeltap.record.Ingredient;
 import heeltap.record.Preparation;
 import heeltap.record.SetAside;
@@ -80,11 +81,11 @@ public final class BookLoader {
     private void assign(Sheet sheet) {
         Place place = sheet.facts().place();
         String name = BookProblems.sheetName(place);
-        if (BookText.fold(name).equals(BookText.fold(Templates.EXPLANATIONS))) {
+        if (Folding.fold(name).equals(Folding.fold(Templates.EXPLANATIONS))) {
             return;
         }
         Optional<ColumnTable> table = BookTables.ALL.stream()
-                .filter(candidate -> BookText.fold(candidate.name()).equals(BookText.fold(name)))
+                .filter(candidate -> Folding.fold(candidate.name()).equals(Folding.fold(name)))
                 .findFirst();
         if (table.isEmpty()) {
             problems.add(BookProblems.unknownSheet(place, name));
@@ -134,13 +135,13 @@ public final class BookLoader {
                 list(BookGoods.PREPARATIONS, sheet -> BookGoodsReader.preparations(sheet, units, spoiled));
         List<Drink> drinks = list(BookTables.DRINKS, BookDrinks::read);
         Set<String> known = new HashSet<>();
-        ingredients.forEach(ingredient -> known.add(BookText.fold(ingredient.name())));
-        preparations.forEach(preparation -> known.add(BookText.fold(preparation.name())));
-        drinks.forEach(drink -> known.add(BookText.fold(drink.name())));
+        ingredients.forEach(ingredient -> known.add(Folding.fold(ingredient.name())));
+        preparations.forEach(preparation -> known.add(Folding.fold(preparation.name())));
+        drinks.forEach(drink -> known.add(Folding.fold(drink.name())));
         leftOut.keySet().removeAll(known);
         List<SpecLine> lines = list(
                 BookTables.SPECS,
-                sheet -> BookSpecs.read(sheet, units, name -> known.contains(BookText.fold(name)), leftOut, spoiled));
+                sheet -> BookSpecs.read(sheet, units, name -> known.contains(Folding.fold(name)), leftOut, spoiled));
         Book book = new Book(
                 settings.find(Setting.BAR).orElse(barFolderName),
                 settings,

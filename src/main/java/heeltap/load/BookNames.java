@@ -1,5 +1,6 @@
 package heeltap.load;
 
+import heeltap.record.Folding;
 import heeltap.source.Place;
 import heeltap.source.Problem;
 import heeltap.source.ProblemKind;
@@ -13,7 +14,7 @@ final class BookNames {
 
     /** Takes a name of a row; a name seen before is a fault and leaves the row out. */
     boolean take(BookRow row, Column column, String name) {
-        Place earlier = places.putIfAbsent(BookText.fold(name), row.place(column));
+        Place earlier = places.putIfAbsent(Folding.fold(name), row.place(column));
         if (earlier == null) {
             return true;
         }
@@ -27,10 +28,10 @@ final class BookNames {
     }
 
     boolean has(String name) {
-        return places.containsKey(BookText.fold(name));
+        return places.containsKey(Folding.fold(name));
     }
 
     Optional<Place> find(String name) {
-        return Optional.ofNullable(places.get(BookText.fold(name)));
+        return Optional.ofNullable(places.get(Folding.fold(name)));
     }
 }

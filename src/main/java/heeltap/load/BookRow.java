@@ -3,6 +3,7 @@ package heeltap.load;
 import heeltap.load.Column.Need;
 import heeltap.quantity.Exact;
 import heeltap.quantity.Money;
+import heeltap.record.Folding;
 import heeltap.record.SetAside;
 import heeltap.source.Cell;
 import heeltap.source.Place;
@@ -174,7 +175,7 @@ final class BookRow {
             return null;
         }
         for (String choice : column.choices()) {
-            if (BookText.fold(choice).equals(BookText.fold(text))) {
+            if (Folding.fold(choice).equals(Folding.fold(text))) {
                 return choice;
             }
         }

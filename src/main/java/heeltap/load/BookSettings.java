@@ -3,6 +3,7 @@ package heeltap.load;
 import heeltap.quantity.Exact;
 import heeltap.quantity.Money;
 import heeltap.record.AcidTargets;
+import heeltap.record.Folding;
 import heeltap.record.IceWater;
 import heeltap.record.PriceRule;
 import heeltap.record.PublishedElasticity;
@@ -101,7 +102,7 @@ final class BookSettings {
             return false;
         }
         for (Setting<?> setting : Setting.ALL) {
-            if (BookText.fold(setting.name()).equals(BookText.fold(name))) {
+            if (Folding.fold(setting.name()).equals(Folding.fold(name))) {
                 row.cell(BookTables.VALUE).ifPresent(cell -> set(row, cell, setting));
                 return !row.isLeftOut();
             }

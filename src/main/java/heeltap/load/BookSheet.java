@@ -2,6 +2,7 @@ package heeltap.load;
 
 import heeltap.load.BookNumbers.Evidence;
 import heeltap.record.FileAccount;
+import heeltap.record.Folding;
 import heeltap.record.SetAside;
 import heeltap.source.Cell;
 import heeltap.source.Place;
@@ -96,7 +97,7 @@ final class BookSheet {
 
     private void take(Row row, Row headings) {
         boolean repeated = columns.values().stream()
-                .allMatch(column -> BookText.fold(row.text(column)).equals(BookText.fold(headings.text(column))));
+                .allMatch(column -> Folding.fold(row.text(column)).equals(Folding.fold(headings.text(column))));
         if (repeated) {
             ignored++;
         } else {
@@ -134,11 +135,11 @@ final class BookSheet {
 
     /** A heading may have its unit in brackets behind it. */
     private Optional<Column> findColumn(String text) {
-        String whole = BookText.fold(text);
-        String bare = BookText.fold(text.replaceAll("[(\\[].*", ""));
+        String whole = Folding.fold(text);
+        String bare = Folding.fold(text.replaceAll("[(\\[].*", ""));
         for (String wanted : List.of(whole, bare)) {
             for (Column column : table.columns()) {
-                if (BookText.fold(column.heading()).equals(wanted)) {
+                if (Folding.fold(column.heading()).equals(wanted)) {
                     return Optional.of(column);
                 }
             }
@@ -200,7 +201,7 @@ final class BookSheet {
         Integer index = columns.get(name);
         for (int i = 0; index != null && i < leftOutRows.size(); i++) {
             reasons.put(
-                    BookText.fold(leftOutRows.get(i).text(index)),
+                    Folding.fold(leftOutRows.get(i).text(index)),
                     setAside.get(i).reason());
         }
         return reasons;

@@ -2,6 +2,7 @@ package heeltap.load;
 
 import heeltap.quantity.Exact;
 import heeltap.quantity.Units;
+import heeltap.record.Folding;
 import heeltap.record.SpecAmount;
 import heeltap.record.SpecLine;
 import heeltap.source.Problem;
@@ -113,7 +114,7 @@ final class BookSpecs {
                     "Type an amount such as 22.5, 3/4 or to top, and its unit beside it");
             return unclear;
         }
-        String why = leftOut.get(BookText.fold(line.ingredient()));
+        String why = leftOut.get(Folding.fold(line.ingredient()));
         if (why != null) {
             return new SpecAmount.Unclear("\"" + line.ingredient() + "\" is left out: " + why);
         }
@@ -141,7 +142,7 @@ final class BookSpecs {
     private List<SpecLine> completed(List<SpecLine> lines, Map<String, String> spoiled) {
         List<SpecLine> all = new ArrayList<>(lines);
         for (SpecLine spoiler : inEveryVersion) {
-            for (SpecLine first : firstOfVersions(lines, BookText.fold(spoiler.item()))) {
+            for (SpecLine first : firstOfVersions(lines, Folding.fold(spoiler.item()))) {
                 if (!Objects.equals(first.from(), spoiler.from()) || !lines.contains(spoiler)) {
                     all.add(withFrom(spoiler, first.from()));
                 }
@@ -155,7 +156,7 @@ final class BookSpecs {
     private static List<SpecLine> firstOfVersions(List<SpecLine> lines, String item) {
         Set<Optional<LocalDate>> versions = new HashSet<>();
         return lines.stream()
-                .filter(line -> BookText.fold(line.item()).equals(item))
+                .filter(line -> Folding.fold(line.item()).equals(item))
                 .filter(line -> versions.add(Optional.ofNullable(line.from())))
                 .toList();
     }

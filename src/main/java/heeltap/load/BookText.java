@@ -1,9 +1,8 @@
 package heeltap.load;
 
-import java.text.Normalizer;
+import heeltap.record.Folding;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import org.apache.commons.text.similarity.JaroWinklerSimilarity;
@@ -29,33 +28,6 @@ final class BookText {
 
     private BookText() {}
 
-    /** Letters and digits in lower case without accents; a break between two digits stays as one space. */
-    static String fold(String text) {
-        String plain = Normalizer.normalize(text, Normalizer.Form.NFKD)
-                .toLowerCase(Locale.ROOT)
-                .replace("ß", "ss")
-                .replace("ø", "o")
-                .replace("æ", "ae")
-                .replace("œ", "oe")
-                .replace("ı", "i");
-        StringBuilder folded = new StringBuilder(plain.length());
-        boolean gap = false;
-        for (int i = 0; i < plain.length(); i++) {
-            char c = plain.charAt(i);
-            if (!Character.isLetterOrDigit(c)) {
-                gap |= Character.getType(c) != Character.NON_SPACING_MARK;
-                continue;
-            }
-            boolean betweenDigits = gap
-                    && Character.isDigit(c)
-                    && !folded.isEmpty()
-                    && Character.isDigit(folded.charAt(folded.length() - 1));
-            folded.append(betweenDigits ? " " : "").append(c);
-            gap = false;
-        }
-        return folded.isEmpty() ? text.strip() : folded.toString();
-    }
-
     /** White space of any kind at both ends removed, and made one plain space inside. */
     static String clean(String text) {
         return text.replaceAll("[\\s\\p{Z}\\uFEFF\\u200B]+", " ").strip();
@@ -63,16 +35,16 @@ final class BookText {
 
     /** yes or no in English, German, French, Spanish and Italian; null where it is neither. */
     static @Nullable Boolean yesNo(String text) {
-        return YES_NO.get(fold(text));
+        return YES_NO.get(Folding.fold(text));
     }
 
     /** The known word most like an unknown one; empty where none is much like it. */
     static Optional<String> nearest(String word, List<String> known) {
         JaroWinklerSimilarity likeness = new JaroWinklerSimilarity();
-        String folded = fold(word);
+        String folded = Folding.fold(word);
         return known.stream()
-                .filter(candidate -> likeness.apply(folded, fold(candidate)) >= 0.8)
-                .max(Comparator.comparing((String candidate) -> likeness.apply(folded, fold(candidate)))
+                .filter(candidate -> likeness.apply(folded, Folding.fold(candidate)) >= 0.8)
+                .max(Comparator.comparing((String candidate) -> likeness.apply(folded, Folding.fold(candidate)))
                         .thenComparing(Comparator.reverseOrder()));
     }
 }

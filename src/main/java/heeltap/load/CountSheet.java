@@ -27,7 +27,9 @@ final class CountSheet {
     private final FileKind kind;
     private final RowsOut out;
     private final Fields fields;
+    private final SectionDate sections;
     private final Field amount;
+    private boolean sectionDate;
     private final Tally tally = new Tally();
     private final PrintedTotals totals;
     private final List<StockCount> counts = new ArrayList<>();
@@ -41,6 +43,7 @@ final class CountSheet {
         this.out = out;
         this.reading = Evidence.read(sheet, layout, context, out.log());
         this.fields = new Fields(layout);
+        this.sections = new SectionDate(layout, reading, context.month());
         this.amount = kind == FileKind.LOSSES ? Field.AMOUNT : Field.COUNT;
         this.totals = new PrintedTotals(layout, reading, amount);
     }
@@ -49,6 +52,7 @@ final class CountSheet {
         sheet.read(row -> {
             if (row.number() > layout.headingRow() && !row.isBlank()) {
                 fields.load(row);
+                sectionDate = sections.take(row);
                 tally.row();
                 take(row);
             }
@@ -70,7 +74,10 @@ final class CountSheet {
         BigDecimal value = measured == null ? null : measured.value;
         tally.in(value, null);
         totals.add(fields);
-        if (verdict == null) {
+        String misfit = reading.misfit(row, layout);
+        if (misfit != null) {
+            setAside(row, ProblemKind.VALUE_DOUBTFUL, null, misfit, RowsOut.text(row), value, List.of());
+        } else if (verdict == null) {
             setAside(
                     row,
                     ProblemKind.VALUE_MISSING,
@@ -123,7 +130,7 @@ final class CountSheet {
     }
 
     private boolean isNoRecord(Row row) {
-        if (layout.isHeading(row)) {
+        if (layout.isHeading(row) || sectionDate) {
             return true;
         }
         if (totals.isTotal(row, fields, Field.ITEM)) {
@@ -167,7 +174,7 @@ final class CountSheet {
 
     private void takeLoss(Row row, String item, Measured measured) {
         Cell cell = fields.find(Field.DATE);
-        Reading.Moment moment = cell == null ? null : reading.moment(cell);
+        Reading.Moment moment = cell == null ? sections.present() : reading.moment(cell);
         LocalDate date = moment == null
                 ? null
                 : moment.businessDay(context.settings().get(heeltap.record.Setting.DAY_STARTS_AT));
@@ -227,14 +234,21 @@ final class CountSheet {
     private void setAside(
             Row row,
             ProblemKind problem,
-            Field field,
+            @Nullable Field field,
             String reason,
             String text,
             @Nullable BigDecimal value,
             List<String> nearest) {
         tally.fate(Tally.Fate.SET_ASIDE, value, null);
         out.setAside(
-                layout.cell(field, row.number()), problem, reason, text, value, null, nearest, fields.text(Field.ITEM));
+                field == null ? layout.sheet().withRow(row.number()) : layout.cell(field, row.number()),
+                problem,
+                reason,
+                text,
+                value,
+                null,
+                nearest,
+                fields.text(Field.ITEM));
     }
 
     List<StockCount> counts() {

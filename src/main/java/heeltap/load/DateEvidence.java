@@ -17,13 +17,15 @@ final class DateEvidence {
     private static final int FEW = 20;
 
     private final YearMonth month;
+    private final boolean since1904;
     private final Map<DateText.Shape, ShapeCount> shapes = new EnumMap<>(DateText.Shape.class);
     private long stored;
     private long serial;
     private boolean clock;
 
-    DateEvidence(YearMonth month) {
+    DateEvidence(YearMonth month, boolean since1904) {
         this.month = month;
+        this.since1904 = since1904;
     }
 
     void see(Cell cell) {
@@ -32,8 +34,8 @@ final class DateEvidence {
             clock |= !cell.moment().toLocalTime().equals(LocalTime.MIDNIGHT);
             return;
         }
-        DateText text = DateText.parse(cell.text());
-        LocalDateTime numbered = text == null ? SerialDate.parse(cell) : null;
+        DateText text = DateText.parse(cell.text(), month);
+        LocalDateTime numbered = text == null ? SerialDate.parse(cell, since1904) : null;
         if (text != null) {
             clock |= text.time() != null && !text.time().equals(LocalTime.MIDNIGHT);
             shapes.computeIfAbsent(text.shape(), s -> new ShapeCount()).see(text, cell.text(), month);
@@ -76,7 +78,7 @@ final class DateEvidence {
         if (shapes.containsKey(DateText.Shape.YEAR_FIRST)) {
             words.add(DateOrder.YEAR_MONTH_DAY.word());
         }
-        if (shapes.containsKey(DateText.Shape.WORDS)) {
+        if (shapes.keySet().stream().anyMatch(DateText.Shape::isWords)) {
             words.add("month in words");
         }
         for (Decision decision : decisions) {
@@ -86,6 +88,11 @@ final class DateEvidence {
             }
         }
         return String.join("; ", words);
+    }
+
+    /** Whether any date has no year. */
+    boolean lacksYears() {
+        return shapes.keySet().stream().anyMatch(DateText.Shape::isWithoutYear);
     }
 
     /** How many shapes stand in the column. */
@@ -132,6 +139,7 @@ final class DateEvidence {
                     possible.add(order);
                 }
             }
+            dropYearFirst(possible);
             if (possible.size() == 1) {
                 return new Decision(shape, possible.get(0), example, "");
             }
@@ -141,6 +149,14 @@ final class DateEvidence {
             return differing == 0
                     ? new Decision(shape, possible.get(0), example, "")
                     : open(shape, possible, language, month);
+        }
+
+        /** 03.10.26 is not taken for a day of 2003 where another order puts all dates into the month. */
+        private void dropYearFirst(List<DateOrder> possible) {
+            boolean other = possible.stream().anyMatch(order -> inMonth[order.at()] == total);
+            if (other && inMonth[DateOrder.YEAR_MONTH_DAY.at()] == 0) {
+                possible.remove(DateOrder.YEAR_MONTH_DAY);
+            }
         }
 
         private Decision contradictory(DateText.Shape shape) {

@@ -11,15 +11,19 @@ import org.jspecify.annotations.Nullable;
  * column decides; two-digit years are of this century.
  *
  * @param first the numbers in written order; for a month in words: day, month, year
+ * @param third {@link #NO_YEAR} where none is written
  * @param shape what it looks like: texts of one shape are read in one order
  * @param time the time behind the date; null where there is none
+ * @param near a date without a year is of the year that brings it nearest to this month; null where a year is written
  */
 record DateText(
         int first,
         int second,
         int third,
         Shape shape,
-        @Nullable LocalTime time) {
+        @Nullable LocalTime time,
+        @Nullable YearMonth near) {
+    static final int NO_YEAR = -1;
     private static final Set<String> FILLERS = Set.of(
             "de", "del", "do", "di", "of", "the", "den", "le", "el", "il", "st", "nd", "rd", "th", "er", "a", "o");
     private static final Set<String> TIME_WORDS =
@@ -36,10 +40,23 @@ record DateText(
         POINT_FOUR,
         POINT_TWO,
         DASH_FOUR,
-        DASH_TWO;
+        DASH_TWO,
+        /** No year; so too the next three. */
+        WORDS_ALONE,
+        SLASH_ALONE,
+        POINT_ALONE,
+        DASH_ALONE;
 
         boolean isDecided() {
-            return this == YEAR_FIRST || this == WORDS;
+            return this == YEAR_FIRST || isWords();
+        }
+
+        boolean isWords() {
+            return this == WORDS || this == WORDS_ALONE;
+        }
+
+        boolean isWithoutYear() {
+            return this == WORDS_ALONE || this == SLASH_ALONE || this == POINT_ALONE || this == DASH_ALONE;
         }
 
         boolean isShortYear() {
@@ -53,6 +70,10 @@ record DateText(
                 default -> fourDigits ? DASH_FOUR : DASH_TWO;
             };
         }
+
+        private static Shape withoutYear(char separator) {
+            return separator == '/' ? SLASH_ALONE : separator == '.' ? POINT_ALONE : DASH_ALONE;
+        }
     }
 
     /** The date under an order, or null where it is none. */
@@ -60,14 +81,22 @@ record DateText(
         if (shape == Shape.YEAR_FIRST) {
             return date(first, second, third);
         }
-        if (shape == Shape.WORDS) {
-            return date(third, second, first);
+        if (shape.isWords()) {
+            return date(year(second), second, first);
         }
         return switch (order) {
-            case DAY_MONTH -> date(third, second, first);
-            case MONTH_DAY -> date(third, first, second);
+            case DAY_MONTH -> date(year(second), second, first);
+            case MONTH_DAY -> date(year(first), first, second);
             case YEAR_MONTH_DAY -> shape.isShortYear() ? date(first, second, third) : null;
         };
+    }
+
+    private int year(int month) {
+        if (third != NO_YEAR || near == null) {
+            return third;
+        }
+        int ahead = month - near.getMonthValue();
+        return near.getYear() + (ahead > 6 ? -1 : ahead < -6 ? 1 : 0);
     }
 
     private static @Nullable LocalDate date(int year, int month, int day) {
@@ -83,7 +112,12 @@ record DateText(
 
     /** The parts of the text, or null where it is no date. */
     static @Nullable DateText parse(String text) {
-        return new Scanner(text).read();
+        return new Scanner(text, null).read();
+    }
+
+    /** The parts of the text, which may lack a year, or null where it is no date. */
+    static @Nullable DateText parse(String text, YearMonth near) {
+        return new Scanner(text, near).read();
     }
 
     /** Walks through one text. */
@@ -93,8 +127,11 @@ record DateText(
         private int length;
         private char separator;
 
-        Scanner(String text) {
+        private final @Nullable YearMonth near;
+
+        Scanner(String text, @Nullable YearMonth near) {
             this.text = text;
+            this.near = near;
         }
 
         @Nullable DateText read() {
@@ -135,11 +172,14 @@ record DateText(
         }
 
         private @Nullable DateText wordsWithYear(int day, int month) {
+            int behind = at;
             skipFillers();
             int year = number();
             boolean plain =
                     year >= 0 && (length == 2 || length == 4) && !(at < text.length() && text.charAt(at) == ':');
-            return plain ? finish(day, month, year, Shape.WORDS) : null;
+            DateText dated = plain ? finish(day, month, year, Shape.WORDS) : null;
+            at = plain ? at : behind;
+            return plain || near == null ? dated : finish(day, month, NO_YEAR, Shape.WORDS_ALONE);
         }
 
         private @Nullable DateText numberFirst() {
@@ -167,11 +207,15 @@ record DateText(
             }
             int second = number();
             boolean usable = second >= 0 && length <= 2 && isDateSeparator(between);
+            int behind = at;
             skipTo();
             int third = usable && separator == between ? number() : -1;
             int thirdLength = length;
             if (third < 0) {
-                return null;
+                at = behind;
+                return usable && firstLength <= 2 && near != null
+                        ? finish(first, second, NO_YEAR, Shape.withoutYear(between))
+                        : null;
             }
             if (firstLength == 4) {
                 return thirdLength <= 2 ? finish(first, second, third, Shape.YEAR_FIRST) : null;
@@ -192,10 +236,10 @@ record DateText(
                 skipTo();
             }
             if (at >= text.length()) {
-                return new DateText(a, b, c, shape, null);
+                return new DateText(a, b, c, shape, null, c == NO_YEAR ? near : null);
             }
             LocalTime time = TimeText.parse(text.substring(at));
-            return time == null ? null : new DateText(a, b, c, shape, time);
+            return time == null ? null : new DateText(a, b, c, shape, time, c == NO_YEAR ? near : null);
         }
 
         private static boolean isDateSeparator(char c) {

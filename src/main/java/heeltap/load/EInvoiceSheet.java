@@ -49,7 +49,7 @@ final class EInvoiceSheet implements Sheet {
     Layout layout() {
         Map<Field, Integer> columns = new EnumMap<>(Field.class);
         COLUMNS.forEach(field -> columns.put(field, columns.size()));
-        return new Layout(facts.place(), 0, columns, Map.of(), Set.of(), List.of());
+        return new Layout(facts.place(), 0, columns, Map.of(), Set.of(), List.of(), 0);
     }
 
     @Override

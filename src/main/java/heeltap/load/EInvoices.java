@@ -46,12 +46,14 @@ final class EInvoices {
             List<Line> lines,
             List<Charge> charges,
             @Nullable BigDecimal tax,
-            @Nullable BigDecimal total) {}
+            @Nullable BigDecimal total,
+            EInvoiceSums sums) {}
 
     /**
      * A line; {@code net} (BT-131) is after allowances and holds charges.
      *
      * @param unit the code of the quantity's unit (BT-130)
+     * @param charge all charges of the line, its deposit included
      */
     record Line(
             String product,
@@ -60,7 +62,9 @@ final class EInvoices {
             String unit,
             BigDecimal net,
             BigDecimal allowance,
-            BigDecimal deposit) {}
+            BigDecimal charge,
+            BigDecimal deposit,
+            EInvoiceSums.Price price) {}
 
     /** An allowance or charge on the whole invoice. */
     record Charge(boolean isCharge, boolean deposit, BigDecimal amount) {}
@@ -74,12 +78,19 @@ final class EInvoices {
         Element root = parse(stream, place).getDocumentElement();
         String name = root.getLocalName();
         if (name.equals("Invoice") || name.equals("CreditNote")) {
-            return ubl(root);
+            return withLines(ubl(root));
         }
         if (name.equals("CrossIndustryInvoice")) {
-            return cii(root);
+            return withLines(cii(root));
         }
         throw new Unreadable("The file is no electronic invoice of EN 16931: its root is " + name + ".");
+    }
+
+    private static EInvoice withLines(EInvoice invoice) throws Unreadable {
+        if (invoice.lines().isEmpty()) {
+            throw new Unreadable("The electronic invoice has no lines.");
+        }
+        return invoice;
     }
 
     /** Why a file is no electronic invoice. */
@@ -139,15 +150,18 @@ final class EInvoices {
                 lines,
                 charges,
                 XmlPath.amount(root, "TaxTotal/TaxAmount", currency),
-                XmlPath.number(root, "LegalMonetaryTotal/TaxInclusiveAmount").orElse(null));
+                XmlPath.number(root, "LegalMonetaryTotal/TaxInclusiveAmount").orElse(null),
+                EInvoiceSums.ubl(root, currency));
     }
 
     private static Line ublLine(Element line) throws Unreadable {
         BigDecimal allowance = BigDecimal.ZERO;
+        BigDecimal charges = BigDecimal.ZERO;
         BigDecimal deposit = BigDecimal.ZERO;
         for (Element each : XmlPath.all(line, "AllowanceCharge")) {
             Charge charge = ublCharge(each);
             allowance = charge.isCharge() ? allowance : allowance.add(charge.amount());
+            charges = charge.isCharge() ? charges.add(charge.amount()) : charges;
             deposit = charge.deposit() ? deposit.add(charge.amount()) : deposit;
         }
         boolean credited = !XmlPath.text(line, "CreditedQuantity").isEmpty();
@@ -160,7 +174,9 @@ final class EInvoices {
                 XmlPath.attribute(line, quantity, "unitCode"),
                 net.subtract(deposit),
                 allowance,
-                deposit);
+                charges,
+                deposit,
+                EInvoiceSums.Price.of(line, "Price/PriceAmount", "Price/BaseQuantity"));
     }
 
     private static Charge ublCharge(Element charge) throws Unreadable {
@@ -196,19 +212,23 @@ final class EInvoices {
                 lines,
                 charges,
                 XmlPath.amount(root, sums + "TaxTotalAmount", currency),
-                XmlPath.number(root, sums + "GrandTotalAmount").orElse(null));
+                XmlPath.number(root, sums + "GrandTotalAmount").orElse(null),
+                EInvoiceSums.cii(root, currency));
     }
 
     private static Line ciiLine(Element line) throws Unreadable {
         String settlement = "SpecifiedLineTradeSettlement/";
         BigDecimal allowance = BigDecimal.ZERO;
+        BigDecimal charges = BigDecimal.ZERO;
         BigDecimal deposit = BigDecimal.ZERO;
         for (Element each : XmlPath.all(line, settlement + "SpecifiedTradeAllowanceCharge")) {
             Charge charge = ciiCharge(each);
             allowance = charge.isCharge() ? allowance : allowance.add(charge.amount());
+            charges = charge.isCharge() ? charges.add(charge.amount()) : charges;
             deposit = charge.deposit() ? deposit.add(charge.amount()) : deposit;
         }
         BigDecimal net = required(line, settlement + "SpecifiedTradeSettlementLineMonetarySummation/LineTotalAmount");
+        String price = "SpecifiedLineTradeAgreement/NetPriceProductTradePrice/";
         String quantity = "SpecifiedLineTradeDelivery/BilledQuantity";
         return new Line(
                 XmlPath.text(line, "SpecifiedTradeProduct/Name"),
@@ -217,7 +237,9 @@ final class EInvoices {
                 XmlPath.attribute(line, quantity, "unitCode"),
                 net.subtract(deposit),
                 allowance,
-                deposit);
+                charges,
+                deposit,
+                EInvoiceSums.Price.of(line, price + "ChargeAmount", price + "BasisQuantity"));
     }
 
     private static Charge ciiCharge(Element charge) throws Unreadable {

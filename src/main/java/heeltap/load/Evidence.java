@@ -4,10 +4,12 @@ import heeltap.record.SaleKind;
 import heeltap.source.Cell;
 import heeltap.source.Place;
 import heeltap.source.ProblemKind;
+import heeltap.source.Row;
 import heeltap.source.Sheet;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
 import org.jspecify.annotations.Nullable;
@@ -15,9 +17,12 @@ import org.jspecify.annotations.Nullable;
 /** The first pass over a sheet: sees every row and decides how the columns are read. */
 final class Evidence {
     private static final int MOST_WORDS = 500;
+    /** Up to one row in so many may lack cells and is then damaged; more, and the file leaves blank ends out. */
+    private static final int FEW = 20;
 
     private final Layout layout;
     private final MonthContext context;
+    private final boolean since1904;
     private final @Nullable NumberEvidence[] numbers = new @Nullable NumberEvidence[Field.SIZE];
     private final DateEvidence dates;
     private final Set<String> kinds = new TreeSet<>();
@@ -25,12 +30,16 @@ final class Evidence {
     private final Set<String> items = new HashSet<>();
     private boolean discountRows;
     private long times;
+    private boolean endsFilled = true;
+    private long full;
+    private long narrow;
     private long noTimes;
 
-    private Evidence(Layout layout, MonthContext context) {
+    private Evidence(Layout layout, MonthContext context, boolean since1904) {
+        this.since1904 = since1904;
         this.layout = layout;
         this.context = context;
-        this.dates = new DateEvidence(context.month());
+        this.dates = new DateEvidence(context.month(), since1904);
         for (Field field : layout.columns().keySet()) {
             if (field.isNumber()) {
                 numbers[field.at()] = new NumberEvidence();
@@ -39,12 +48,18 @@ final class Evidence {
     }
 
     static Reading read(Sheet sheet, Layout layout, MonthContext context, ProblemLog log) {
-        Evidence evidence = new Evidence(layout, context);
+        Evidence evidence = new Evidence(layout, context, sheet.facts().since1904());
         Fields fields = new Fields(layout);
         Field[] present = layout.columns().keySet().toArray(Field[]::new);
+        boolean sections = SectionDate.isKnownIn(layout);
         sheet.read(row -> {
             if (row.number() > layout.headingRow() && !row.isBlank()) {
                 fields.load(row);
+                evidence.seeWidth(row);
+                Cell section = sections ? SectionDate.find(row, context.month()) : null;
+                if (section != null && fields.find(Field.DATE) == null) {
+                    evidence.dates.see(section);
+                }
                 for (Field field : present) {
                     Cell cell = fields.find(field);
                     if (cell != null) {
@@ -54,7 +69,27 @@ final class Evidence {
             }
             return true;
         });
-        return evidence.decide(log);
+        return evidence.decide(sheet, log);
+    }
+
+    /** A row of one cell is a section or a remark, whatever the width of the others. */
+    private void seeWidth(Row row) {
+        if (row.width() == layout.width()) {
+            full++;
+            endsFilled &= row.cells().get(row.cells().size() - 1).column() == row.width() - 1;
+        } else if (row.width() < layout.width() && row.cells().size() > 1) {
+            narrow++;
+        }
+    }
+
+    /** Whether rows that lack cells are damaged, rather than written without their blank ends. */
+    private boolean isEven() {
+        Field last = null;
+        for (Map.Entry<Field, Integer> column : layout.columns().entrySet()) {
+            last = column.getValue() == layout.width() - 1 ? column.getKey() : last;
+        }
+        boolean number = last != null && last.isNumber();
+        return narrow * FEW <= full || (narrow * 2 < full && number && endsFilled);
     }
 
     private void see(Field field, Cell cell) {
@@ -92,11 +127,11 @@ final class Evidence {
         }
     }
 
-    private Reading decide(ProblemLog log) {
+    private Reading decide(Sheet sheet, ProblemLog log) {
         DateOrder set = context.dates(layout.sheet().file());
         List<DateEvidence.Decision> orders = dates.decide(set, DateOrder.of(context.language()));
         tellDates(orders, log);
-        @Nullable Decimals[] decimals = decimals(log);
+        @Nullable Decimals[] decimals = decimals(sheet, log);
         boolean hasKinds = layout.has(Field.KIND) && isKinds(log);
         boolean hasMarks = layout.has(Field.VOID) && isVoids(log);
         boolean mayVoid =
@@ -104,12 +139,15 @@ final class Evidence {
         return new Reading(
                 decimals,
                 orders,
+                context.month(),
+                since1904,
                 dates.hasClock(),
                 layout.has(Field.TIME) && isTimes(log),
                 hasKinds,
                 hasMarks,
                 mayVoid || hasMarks,
                 discountRows && layout.has(Field.TICKET),
+                isEven(),
                 dates.words(orders),
                 decimalsWord(decimals));
     }
@@ -124,6 +162,15 @@ final class Evidence {
                 log.notice(ProblemKind.VALUE_AMBIGUOUS, column, decision.example(), decision.why(), remedy);
             }
         }
+        if (dates.lacksYears()) {
+            log.notice(
+                    ProblemKind.VALUE_AMBIGUOUS,
+                    column,
+                    "",
+                    "Dates of this column have no year; each was given the year that brings it nearest to "
+                            + context.month() + ".",
+                    "Export them with the year if this is not right.");
+        }
         if (dates.shapeCount() > 1) {
             log.notice(
                     ProblemKind.VALUE_DOUBTFUL,
@@ -135,16 +182,21 @@ final class Evidence {
         }
     }
 
-    private @Nullable Decimals[] decimals(ProblemLog log) {
+    private @Nullable Decimals[] decimals(Sheet sheet, ProblemLog log) {
         Decimals set = context.decimals(layout.sheet().file());
         Decimals file = provenByFile();
-        Decimals language = Decimals.of(context.language());
+        StyleWitness.Verdict sums = set == null && isOpen() ? StyleWitness.find(sheet, layout) : null;
+        Decimals fallback = sums != null ? sums.style() : file != null ? file : Decimals.of(context.language());
+        String why = sums != null
+                ? sums.why()
+                : file != null
+                        ? "as the file's other columns are written"
+                        : "as the bar's language " + context.language().toLanguageTag() + " writes them";
         @Nullable Decimals[] styles = new @Nullable Decimals[Field.SIZE];
         for (Field field : Field.values()) {
             NumberEvidence evidence = numbers[field.at()];
             if (evidence != null) {
                 Decimals proven = evidence.proven();
-                Decimals fallback = file != null ? file : language;
                 boolean mixed = set == null && evidence.isContradictory();
                 styles[field.at()] = mixed ? null : set != null ? set : proven != null ? proven : fallback;
                 if (mixed) {
@@ -155,19 +207,26 @@ final class Evidence {
                             "The numbers of this column are written with decimal points and with decimal commas.",
                             "Set Decimals for this file in the sheet Columns of the book, or export it again.");
                 } else if (set == null && proven == null && evidence.open() > 0) {
-                    tellOpen(field, evidence, fallback, file != null, log);
+                    tellOpen(field, evidence, fallback, why, log);
                 }
             } else {
-                styles[field.at()] = set != null ? set : file != null ? file : language;
+                styles[field.at()] = set != null ? set : fallback;
             }
         }
         return styles;
     }
 
-    private void tellOpen(Field field, NumberEvidence evidence, Decimals taken, boolean byFile, ProblemLog log) {
-        String why = byFile
-                ? "as the file's other columns are written"
-                : "as the bar's language " + context.language().toLanguageTag() + " writes them";
+    /** Whether any column has numbers that can be read two ways and nothing in it that says which. */
+    private boolean isOpen() {
+        for (NumberEvidence evidence : numbers) {
+            if (evidence != null && evidence.proven() == null && !evidence.isContradictory() && evidence.open() > 0) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    private void tellOpen(Field field, NumberEvidence evidence, Decimals taken, String why, ProblemLog log) {
         log.notice(
                 ProblemKind.VALUE_AMBIGUOUS,
                 layout.column(field),

@@ -68,6 +68,15 @@ enum FileKind {
         return FieldWords.BY_NAME;
     }
 
+    /** The field that a row of Columns names for this kind of file; null for none. */
+    @Nullable Field field(String word) {
+        Field field = FieldWords.BY_NAME.get(TextFold.fold(word));
+        if (field == Field.ITEM && this == INVOICES) {
+            return Field.PRODUCT;
+        }
+        return field == Field.PRODUCT && this != INVOICES ? Field.ITEM : field;
+    }
+
     /** Names of fields as a person may type them in Columns. */
     private static final class FieldWords {
         private static final Map<String, Field> BY_NAME = byName();
@@ -77,6 +86,8 @@ enum FileKind {
             for (Field field : Field.values()) {
                 fields.put(field.word(), field);
             }
+            fields.put("ingredient", Field.ITEM);
+            fields.put("price", Field.UNIT_PRICE);
             return Map.copyOf(fields);
         }
     }

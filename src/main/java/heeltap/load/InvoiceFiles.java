@@ -129,9 +129,31 @@ final class InvoiceFiles {
                                     "Line totals beside discounts were taken to be after them; before them the goods would be less by the discounts.",
                                     "Add the unit price, which tells which it is.");
                 }
+                tellOddTotals(maker);
                 invoices.add(maker.make());
                 maker.rows().forEach(row -> settle(maker, row));
             }
+        }
+    }
+
+    private void tellOddTotals(InvoiceMaker maker) {
+        List<InvoiceRow> odd = maker.oddTotals();
+        if (!odd.isEmpty()) {
+            InvoiceRow first = odd.get(0);
+            BigDecimal total = first.number(Field.LINE_TOTAL);
+            out.log()
+                    .notice(
+                            ProblemKind.TOTAL_DIFFERS,
+                            first.part()
+                                    .layout()
+                                    .cell(Field.LINE_TOTAL, first.row().number()),
+                            total == null ? "" : total.toPlainString(),
+                            "The line total is not quantity times unit price, which is " + InvoiceMaker.grossOf(first)
+                                    + "; the line total was taken."
+                                    + (odd.size() == 1
+                                            ? ""
+                                            : " So too in " + (odd.size() - 1) + " more lines of this invoice."),
+                            "Check the line on the paper.");
         }
     }
 

@@ -104,6 +104,31 @@ final class InvoiceMaker {
         return before ? less(total, discount) : total;
     }
 
+    /** Lines whose total is neither quantity times price, of a pack or of one of its units, nor that less the discount. */
+    List<InvoiceRow> oddTotals() {
+        return lines().stream().filter(this::isOdd).toList();
+    }
+
+    private boolean isOdd(InvoiceRow line) {
+        BigDecimal gross = product(line);
+        BigDecimal total = line.number(Field.LINE_TOTAL);
+        if (gross == null || total == null) {
+            return false;
+        }
+        // printed prices are rounded to the cent
+        BigDecimal slack =
+                orZero(line.number(Field.QUANTITY)).abs().movePointLeft(2).max(CENT);
+        BigDecimal discount = lineDiscount(line);
+        Exact units = pack(line.pack()).map(Pack::units).orElse(Exact.ONE);
+        BigDecimal byUnit = gross.multiply(units.round(6, java.math.RoundingMode.HALF_EVEN));
+        return List.of(gross, less(gross, discount), byUnit, less(byUnit, discount)).stream()
+                .noneMatch(sum -> sum.abs().subtract(total.abs()).abs().compareTo(slack) <= 0);
+    }
+
+    static String grossOf(InvoiceRow line) {
+        return orZero(product(line)).stripTrailingZeros().toPlainString();
+    }
+
     boolean isElectronic() {
         return rows.get(0).part().layout().headingRow() == 0;
     }

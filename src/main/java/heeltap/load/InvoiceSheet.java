@@ -22,6 +22,7 @@ final class InvoiceSheet {
     private final MonthContext context;
     private final RowsOut out;
     private final Fields fields;
+    private final ByBottle bottles;
     private final Tally tally = new Tally();
     private InvoiceHeader header = InvoiceHeader.NONE;
     private String supplier = "";
@@ -50,6 +51,7 @@ final class InvoiceSheet {
         this.out = out;
         this.reading = Evidence.read(sheet, layout, context, out.log());
         this.fields = new Fields(layout);
+        this.bottles = new ByBottle(layout);
     }
 
     Tally tally() {
@@ -130,6 +132,11 @@ final class InvoiceSheet {
         String name = product.isEmpty() ? label(row) : product;
         boolean mayCharge = answer == KnownNames.Answer.UNKNOWN || !fields.has(Field.QUANTITY);
         InvoiceRow.Role role = mayCharge ? InvoiceRow.Role.of(name) : InvoiceRow.Role.LINE;
+        String misfit = role == InvoiceRow.Role.LINE ? reading.misfit(row, layout) : null;
+        if (misfit != null) {
+            reject(row, null, ProblemKind.VALUE_DOUBTFUL, misfit);
+            return;
+        }
         InvoiceRow read = read(row, role, name);
         if (read == null) {
             return;
@@ -200,6 +207,19 @@ final class InvoiceSheet {
             }
         }
         boolean line = role == InvoiceRow.Role.LINE;
+        String pack = fields.text(Field.PACK);
+        if (line && bottles.isAny()) {
+            pack = bottles.settle(numbers, pack, context.packs());
+        }
+        if (pack == null) {
+            reject(
+                    row,
+                    Field.PACK,
+                    ProblemKind.VALUE_MISSING,
+                    "The price is by the bottle, but no pack says how many bottles one holds.",
+                    null);
+            return null;
+        }
         if (line && !numbers.containsKey(Field.QUANTITY)) {
             reject(row, Field.QUANTITY, ProblemKind.VALUE_MISSING, "The quantity is missing.");
             return null;
@@ -219,7 +239,7 @@ final class InvoiceSheet {
                 role,
                 name,
                 fields.text(Field.CODE),
-                fields.text(Field.PACK),
+                pack,
                 fields.text(Field.KIND),
                 currency(),
                 numbers,
@@ -239,14 +259,26 @@ final class InvoiceSheet {
         tally.fate(Tally.Fate.IGNORED, null, null);
     }
 
-    private void reject(Row row, Field field, ProblemKind kind, String reason) {
+    private void reject(Row row, @Nullable Field field, ProblemKind kind, String reason) {
         BigDecimal quantity = reading.number(fields, Field.QUANTITY);
         BigDecimal total = reading.number(fields, Field.LINE_TOTAL);
         BigDecimal price = reading.number(fields, Field.UNIT_PRICE);
         BigDecimal money = total != null || price == null || quantity == null ? total : price.multiply(quantity);
+        reject(row, field, kind, reason, money);
+    }
+
+    private void reject(Row row, @Nullable Field field, ProblemKind kind, String reason, @Nullable BigDecimal money) {
+        BigDecimal quantity = reading.number(fields, Field.QUANTITY);
         tally.in(quantity, money);
         tally.fate(Tally.Fate.SET_ASIDE, quantity, money);
-        out.setAside(layout.cell(field, row.number()), kind, reason, RowsOut.text(row), quantity, money, List.of());
+        out.setAside(
+                field == null ? layout.sheet().withRow(row.number()) : layout.cell(field, row.number()),
+                kind,
+                reason,
+                RowsOut.text(row),
+                quantity,
+                money,
+                List.of());
     }
 
     FileAccount account(@Nullable BigDecimal printed) {

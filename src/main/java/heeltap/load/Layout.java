@@ -16,6 +16,7 @@ import java.util.Set;
  * @param headings the headings by column, of several heading rows joined
  * @param signatures what the heading rows say, to know them again on later pages
  * @param above the rows above the heading
+ * @param width how many cells the heading row has; 0 where rows have no width of their own
  */
 record Layout(
         Place sheet,
@@ -23,7 +24,8 @@ record Layout(
         Map<Field, Integer> columns,
         Map<Integer, String> headings,
         Set<String> signatures,
-        List<Row> above) {
+        List<Row> above,
+        int width) {
     boolean has(Field field) {
         return columns.containsKey(field);
     }

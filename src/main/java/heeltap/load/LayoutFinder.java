@@ -155,10 +155,7 @@ final class LayoutFinder {
     private Map<Field, Integer> rules(Map<Integer, String> headings) {
         Map<Field, Integer> mapped = new EnumMap<>(Field.class);
         for (ColumnRule rule : rules) {
-            Field field = FileKind.fieldsByWord().get(rule.field().strip());
-            if (field == Field.ITEM && kind == FileKind.INVOICES) {
-                field = Field.PRODUCT;
-            }
+            Field field = kind.field(rule.field());
             String heading = TextFold.fold(rule.heading());
             for (Map.Entry<Integer, String> entry : headings.entrySet()) {
                 if (field != null && TextFold.fold(entry.getValue()).equals(heading)) {
@@ -256,7 +253,8 @@ final class LayoutFinder {
                     Map.copyOf(columns),
                     Map.copyOf(headings),
                     Set.copyOf(signatures),
-                    new ArrayList<>(rows.subList(0, first)));
+                    new ArrayList<>(rows.subList(0, first)),
+                    rows.get(first + count - 1).width());
         }
     }
 }

@@ -28,6 +28,25 @@ record MonthContext(YearMonth month, Book book, KnownNames names, PackReader pac
                 .toList();
     }
 
+    /**
+     * What a file is: by the beginning of its name, else a price list where Columns names nothing but codes, names and
+     * prices for it; null where neither says.
+     */
+    @Nullable FileKind kind(String path) {
+        FileKind kind = FileKind.find(path);
+        if (kind != null) {
+            return kind;
+        }
+        List<ColumnRule> rules = rules(path);
+        boolean prices =
+                !rules.isEmpty() && rules.stream().allMatch(rule -> isOfPrices(FileKind.PRICES.field(rule.field())));
+        return prices ? FileKind.PRICES : null;
+    }
+
+    private static boolean isOfPrices(@Nullable Field field) {
+        return field == Field.CODE || field == Field.ITEM || field == Field.UNIT_PRICE;
+    }
+
     /** The decimals that Columns sets for a file; null where it sets none. */
     @Nullable Decimals decimals(String path) {
         for (ColumnRule rule : rules(path)) {

@@ -1,6 +1,7 @@
 package heeltap.load;
 
 import heeltap.source.Problem;
+import heeltap.source.ProblemKind;
 import heeltap.source.Sheet;
 import java.io.IOException;
 import java.io.InputStream;
@@ -33,6 +34,16 @@ public record MonthFile(
     /** A file that could not be opened. */
     public static MonthFile unreadable(String path, List<Problem> problems) {
         return new MonthFile(path, List.of(), problems, null);
+    }
+
+    /** Something beside the files that is not looked into, such as a folder. */
+    public static MonthFile leftOut(String path, Problem notice) {
+        return new MonthFile(path, List.of(), List.of(notice), null);
+    }
+
+    /** Whether nothing is wrong with it but that it is not read. */
+    boolean isLeftOut() {
+        return problems.stream().anyMatch(problem -> problem.kind() == ProblemKind.FILE_NOT_READ);
     }
 
     /** An electronic invoice. */

@@ -6,10 +6,8 @@ import heeltap.record.FileAccount;
 import heeltap.record.KnownNames;
 import heeltap.record.Loss;
 import heeltap.record.Month;
-import heeltap.record.NameRule;
 import heeltap.record.SetAside;
 import heeltap.record.StockCount;
-import heeltap.source.Cell;
 import heeltap.source.Place;
 import heeltap.source.Problem;
 import heeltap.source.ProblemKind;
@@ -24,7 +22,6 @@ import java.time.YearMonth;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Set;
 import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
 
@@ -36,19 +33,17 @@ public final class MonthLoader {
     private final RowsOut out = new RowsOut(new ProblemLog());
     private final List<Supplier<FileAccount>> accounts = new ArrayList<>();
     private final PriceList prices = new PriceList();
+    private final SheetNotices notices;
     private final SalesFiles sales;
     private final InvoiceFiles invoices;
     private final List<StockCount> closing = new ArrayList<>();
     private final List<StockCount> opening = new ArrayList<>();
     private final List<Loss> losses = new ArrayList<>();
 
-    private MonthLoader(MonthContext context, List<MonthFile> files) {
+    private MonthLoader(MonthContext context) {
         this.context = context;
-        long sheets = files.stream()
-                .filter(file -> FileKind.find(file.path()) == FileKind.SALES)
-                .mapToLong(file -> file.sheets().size())
-                .sum();
-        this.sales = new SalesFiles(context, out, prices, sheets > 1);
+        this.notices = new SheetNotices(context, out.log());
+        this.sales = new SalesFiles(context, out, prices);
         this.invoices = new InvoiceFiles(context, out);
     }
 
@@ -70,15 +65,9 @@ public final class MonthLoader {
      */
     public static WithProblems<Month> load(
             YearMonth month, List<MonthFile> files, Book book, KnownNames names, PackReader packs, Progress progress) {
-        List<MonthFile> sorted = files.stream()
-                .sorted(Comparator.comparing((MonthFile file) -> order(file)).thenComparing(MonthFile::path))
-                .toList();
-        return new MonthLoader(new MonthContext(month, book, names, packs, progress), sorted).load(sorted);
-    }
-
-    /** Price lists first: sales need them. */
-    private static int order(MonthFile file) {
-        return FileKind.find(file.path()) == FileKind.PRICES ? 0 : 1;
+        List<MonthFile> sorted =
+                files.stream().sorted(Comparator.comparing(MonthFile::path)).toList();
+        return new MonthLoader(new MonthContext(month, book, names, packs, progress)).load(sorted);
     }
 
     private WithProblems<Month> load(List<MonthFile> files) {
@@ -89,6 +78,7 @@ public final class MonthLoader {
                 .map(Supplier::get)
                 .sorted(Comparator.comparing(account -> account.place().file()))
                 .toList();
+        done.forEach(this::tellNoRows);
         List<SetAside> setAside = out.setAside().stream()
                 .sorted(Comparator.comparing(SetAside::place))
                 .toList();
@@ -97,11 +87,26 @@ public final class MonthLoader {
         return new WithProblems<>(month, out.log().all());
     }
 
+    private void tellNoRows(FileAccount account) {
+        if (account.headingRow() > 0 && account.rows() == 0) {
+            out.log()
+                    .notice(
+                            ProblemKind.VALUE_MISSING,
+                            account.place(),
+                            "",
+                            "There is a heading but no row below it.",
+                            "Export it again if the month had any " + account.kind() + ".");
+        }
+    }
+
     private void read(MonthFile file) {
-        FileKind kind = FileKind.find(file.path());
-        if (!file.problems().isEmpty()) {
+        FileKind kind = context.kind(file.path());
+        if (file.isLeftOut()) {
             file.problems().forEach(out.log()::add);
-            refuse(facts(file), file.problems().get(0).reason());
+            accounts.add(() -> Tally.unread(facts(file), "not read"));
+        } else if (!file.problems().isEmpty()) {
+            Problem why = file.problems().get(0);
+            refuse(facts(file), why.reason(), why.remedy());
         } else if (kind == null) {
             notRead(file);
         } else if (file.bytes() != null) {
@@ -121,6 +126,9 @@ public final class MonthLoader {
         }
         try (InputStream stream = bytes.open()) {
             EInvoices.EInvoice invoice = EInvoices.read(stream, place);
+            for (String fault : EInvoiceSums.faults(invoice)) {
+                out.log().fault(ProblemKind.TOTAL_DIFFERS, place, "", fault, "Ask the supplier for a correct invoice.");
+            }
             accounts.add(invoices.read(new EInvoiceSheet(invoice, place, context.packs())));
         } catch (EInvoices.Unreadable e) {
             refuse(facts(file), e.reason());
@@ -162,12 +170,17 @@ public final class MonthLoader {
             sheet.facts().problems().forEach(out.log()::add);
             Layout layout = layouts.get(i);
             if (layout != null) {
-                tellUnread(layout, kind);
+                notices.tellUnread(layout, kind);
                 readSheet(sheet, layout, kind);
             } else if (any || sheet.facts().hidden()) {
                 skip(sheet);
             } else {
-                refuseSheet(sheet, kind);
+                refuse(
+                        sheet.facts(),
+                        notices.whyRefused(
+                                head(sheet),
+                                kind,
+                                context.rules(sheet.facts().place().file())));
             }
         }
     }
@@ -212,7 +225,14 @@ public final class MonthLoader {
                 FileAccount account = prices.read(sheet, layout, context, out);
                 accounts.add(() -> account);
             }
-            case SALES -> accounts.add(sales.read(sheet, layout));
+            case SALES -> {
+                if (PriceList.isOne(sheet, layout)) {
+                    notices.tellPrices(layout);
+                    readSheet(sheet, layout, FileKind.PRICES);
+                } else {
+                    accounts.add(sales.read(sheet, layout));
+                }
+            }
             case INVOICES -> accounts.add(invoices.read(sheet, layout));
             case STOCK, STOCK_OPENING, LOSSES -> {
                 CountSheet counts = new CountSheet(sheet, layout, context, kind, out);
@@ -222,61 +242,6 @@ public final class MonthLoader {
                 FileAccount account = counts.account();
                 accounts.add(() -> account);
             }
-        }
-    }
-
-    /** Two numbers or more: a row of a table rather than of a title. */
-    private static boolean hasNumbers(Row row) {
-        return row.cells().stream()
-                        .filter(cell ->
-                                cell.number() != null || NumberText.readings(cell.text()) != NumberText.Readings.NONE)
-                        .count()
-                >= 2;
-    }
-
-    private void tellUnread(Layout layout, FileKind kind) {
-        for (ColumnRule rule : context.rules(layout.sheet().file())) {
-            String wanted = TextFold.fold(rule.heading());
-            boolean there = wanted.isEmpty()
-                    || layout.headings().values().stream()
-                            .anyMatch(heading -> TextFold.fold(heading).equals(wanted));
-            if (!there && !TextFold.fold(rule.field()).equals(WideSheet.FIELD)) {
-                out.log()
-                        .notice(
-                                ProblemKind.COLUMN_MISSING,
-                                layout.sheet().withRow(layout.headingRow()),
-                                rule.heading(),
-                                "The sheet Columns maps this heading to " + rule.field() + ", but no column has it.",
-                                "Correct the heading in Columns, or let the file's name begin otherwise.");
-            }
-        }
-        List<String> unread = new ArrayList<>();
-        layout.headings().entrySet().stream()
-                .sorted(java.util.Map.Entry.comparingByKey())
-                .forEach(heading -> {
-                    if (!layout.columns().containsValue(heading.getKey())) {
-                        unread.add(heading.getValue());
-                    }
-                });
-        long numbers = layout.above().stream().filter(MonthLoader::hasNumbers).count();
-        if (kind != FileKind.INVOICES && numbers >= 2) {
-            out.log()
-                    .notice(
-                            ProblemKind.SHEET_NOT_READ,
-                            layout.sheet().withRow(layout.above().get(0).number()),
-                            "",
-                            "Another table stands above the heading in row " + layout.headingRow()
-                                    + "; it is not read.",
-                            "Put it on a sheet of its own if it should be.");
-        }
-        if (!unread.isEmpty()) {
-            out.log()
-                    .notice(
-                            ProblemKind.COLUMN_UNKNOWN,
-                            layout.sheet().withRow(layout.headingRow()),
-                            String.join(", ", unread),
-                            unread.size() == 1 ? "This column is not used." : "These columns are not used.",
-                            "Map them in the sheet Columns of the book if they should be.");
         }
     }
 
@@ -294,54 +259,11 @@ public final class MonthLoader {
                         "Nothing is to be done if it holds nothing of the month.");
     }
 
-    private void refuseSheet(Sheet sheet, FileKind kind) {
-        List<Row> head = head(sheet);
-        if (head.stream().allMatch(Row::isBlank)) {
-            refuse(sheet.facts(), "The file is empty.");
-            return;
-        }
-        String items = kind == FileKind.SALES ? itemsInColumns(head) : "";
-        if (!items.isEmpty()) {
-            refuse(
-                    sheet.facts(),
-                    "It has one column an item (" + items + "); say so in the sheet Columns of the book: Field \""
-                            + WideSheet.FIELD + "\", Heading the first item.");
-            return;
-        }
-        Set<Field> found =
-                new LayoutFinder(kind, context.rules(sheet.facts().place().file())).nearest(head);
-        List<String> missing = new ArrayList<>();
-        for (List<Field> any : kind.required()) {
-            if (any.stream().noneMatch(found::contains)) {
-                missing.add(String.join(" or ", any.stream().map(Field::word).toList()));
-            }
-        }
-        refuse(
-                sheet.facts(),
-                "No row names the columns of " + kind.word()
-                        + (missing.isEmpty() ? "." : ": missing " + String.join(", ", missing) + "."));
-    }
-
-    /** The first names of a row that names at least three items; empty where no row does. */
-    private String itemsInColumns(List<Row> head) {
-        for (Row row : head) {
-            List<String> items = new ArrayList<>();
-            for (Cell cell : row.cells()) {
-                String name = TextFold.trim(cell.text());
-                boolean known =
-                        context.names().ask(NameRule.Where.SALES, name, "").answer() == KnownNames.Answer.KNOWN;
-                if (known && !items.contains(name)) {
-                    items.add(name);
-                }
-            }
-            if (items.size() >= 3) {
-                return String.join(", ", items.subList(0, 3)) + " …";
-            }
-        }
-        return "";
-    }
-
     private void refuse(SheetFacts facts, String reason) {
+        refuse(facts, reason, "Give its columns usual headings, or map them in the sheet Columns of the book.");
+    }
+
+    private void refuse(SheetFacts facts, String reason, String remedy) {
         accounts.add(() -> Tally.unread(facts, "refused"));
         out.setAside().add(new SetAside(facts.place(), "The file was refused: " + reason, "", null, null, List.of()));
         out.log()
@@ -350,6 +272,6 @@ public final class MonthLoader {
                         facts.place(),
                         "",
                         "The file was refused as a whole: " + reason,
-                        "Give its columns usual headings, or map them in the sheet Columns of the book."));
+                        remedy));
     }
 }

@@ -2,10 +2,12 @@ package heeltap.load;
 
 import heeltap.record.SaleKind;
 import heeltap.source.Cell;
+import heeltap.source.Row;
 import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.time.LocalDateTime;
 import java.time.LocalTime;
+import java.time.YearMonth;
 import java.util.EnumMap;
 import java.util.HashMap;
 import java.util.List;
@@ -17,12 +19,15 @@ import org.jspecify.annotations.Nullable;
 final class Reading {
     private final @Nullable Decimals[] decimals;
     private final Map<DateText.Shape, DateEvidence.Decision> dates = new EnumMap<>(DateText.Shape.class);
+    private final YearMonth month;
+    private final boolean since1904;
     private final boolean clock;
     private final boolean timeColumn;
     private final boolean kindColumn;
     private final boolean voidColumn;
     private final boolean voids;
     private final boolean discountRows;
+    private final boolean even;
     private final Map<String, Optional<SaleKind>> kinds = new HashMap<>();
     private final String datesWord;
     private final String decimalsWord;
@@ -30,30 +35,39 @@ final class Reading {
     /**
      * @param decimals by field; null where a column mixes both styles
      * @param dates of each shape that is not decided by itself
+     * @param month dates without a year are of the year that brings them nearest to it
+     * @param since1904 whether numbers that are dates count from 1904
      * @param clock whether the dates have times of day
      * @param timeColumn whether the time column holds times; so too kinds and marks of void
      * @param voids whether any row may be a void
      * @param discountRows whether any row may be a discount on a ticket
+     * @param even whether rows are as wide as the heading, but for few
      */
     Reading(
             @Nullable Decimals[] decimals,
             List<DateEvidence.Decision> dates,
+            YearMonth month,
+            boolean since1904,
             boolean clock,
             boolean timeColumn,
             boolean kindColumn,
             boolean voidColumn,
             boolean voids,
             boolean discountRows,
+            boolean even,
             String datesWord,
             String decimalsWord) {
         this.decimals = decimals;
         dates.forEach(decision -> this.dates.put(decision.shape(), decision));
+        this.month = month;
+        this.since1904 = since1904;
         this.clock = clock;
         this.timeColumn = timeColumn;
         this.kindColumn = kindColumn;
         this.voidColumn = voidColumn;
         this.voids = voids;
         this.discountRows = discountRows;
+        this.even = even;
         this.datesWord = datesWord;
         this.decimalsWord = decimalsWord;
     }
@@ -90,6 +104,22 @@ final class Reading {
     /** Whether any row may be a discount on a whole ticket. */
     boolean hasDiscountRows() {
         return discountRows;
+    }
+
+    /** Why the cells of a row may not stand under their headings; null where nothing speaks for it. */
+    @Nullable String misfit(Row row, Layout layout) {
+        if (layout.width() == 0 || row.width() == layout.width()) {
+            return null;
+        }
+        if (row.width() > layout.width()) {
+            boolean beyond = row.cells().get(row.cells().size() - 1).column() >= layout.width();
+            return beyond
+                    ? "The row has more cells than the heading, so that they may stand under wrong headings."
+                    : null;
+        }
+        return even && row.width() > 0
+                ? "The row has fewer cells than the heading, so that they may stand under wrong headings."
+                : null;
     }
 
     /** The kind of sale that a word of the kind column means; null for none. */
@@ -141,12 +171,12 @@ final class Reading {
     @Nullable Moment moment(Cell cell) {
         LocalDateTime stored = cell.moment() != null ? cell.moment() : null;
         if (stored == null) {
-            DateText text = DateText.parse(cell.text());
+            DateText text = DateText.parse(cell.text(), month);
             if (text != null) {
                 LocalDate date = date(text);
                 return date == null ? null : new Moment(date, clock ? text.time() : null);
             }
-            stored = SerialDate.parse(cell);
+            stored = SerialDate.parse(cell, since1904);
         }
         return stored == null ? null : new Moment(stored.toLocalDate(), clock ? stored.toLocalTime() : null);
     }

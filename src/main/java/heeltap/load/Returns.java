@@ -2,6 +2,7 @@ package heeltap.load;
 
 import heeltap.quantity.Exact;
 import heeltap.quantity.Money;
+import heeltap.source.ProblemKind;
 import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.util.HashMap;
@@ -47,6 +48,26 @@ final class Returns {
         @Nullable Money net(BigDecimal back) {
             return priced ? net.times(Exact.of(back)).dividedBy(Exact.of(quantity)) : null;
         }
+    }
+
+    /** Takes so many back, or says why nothing can be taken off. */
+    static SaleRow.@Nullable Flaw takeBack(@Nullable Sold sold, BigDecimal quantity) {
+        if (sold == null || !sold.isSold()) {
+            return flaw(
+                    ProblemKind.VALUE_DOUBTFUL,
+                    Field.TICKET,
+                    "No sale of this ticket and item was read, so nothing can be taken off.");
+        }
+        if (sold.isRefunded()) {
+            return flaw(ProblemKind.ROW_REPEATED, Field.TICKET, "The sales hold this refund already.");
+        }
+        return sold.takeBack(quantity)
+                ? null
+                : flaw(ProblemKind.VALUE_DOUBTFUL, Field.QUANTITY, "More is returned than was sold on the ticket.");
+    }
+
+    private static SaleRow.Flaw flaw(ProblemKind kind, Field field, String reason) {
+        return new SaleRow.Flaw(kind, field, "", reason);
     }
 
     static String key(Fields fields) {

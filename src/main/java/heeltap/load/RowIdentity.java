@@ -1,5 +1,6 @@
 package heeltap.load;
 
+import heeltap.record.SaleKind;
 import java.math.BigDecimal;
 import java.time.LocalDate;
 import org.jspecify.annotations.Nullable;
@@ -29,6 +30,7 @@ final class RowIdentity {
                     hash, sale.moment.time() == null ? -1 : sale.moment.time().toSecondOfDay());
         }
         hash = RepeatedRows.hash(hash, ticket);
+        hash = sale.kind == SaleKind.REFUND ? RepeatedRows.hash(hash, sale.kind.name()) : hash;
         int day = index(sale.day);
         digests[day] += RepeatedRows.hash(
                 RepeatedRows.hash(RepeatedRows.hash(hash, plain(sale.quantity)), plain(sale.money)), sale.kind.name());

@@ -6,6 +6,7 @@ import heeltap.record.Setting;
 import heeltap.record.Settings;
 import heeltap.source.Cell;
 import heeltap.source.ProblemKind;
+import heeltap.source.Row;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.time.LocalDate;
@@ -21,10 +22,14 @@ final class SaleRow {
     private final Reading reading;
     private final Fields fields;
     private final PriceList prices;
+    private final SectionDate sections;
     private final boolean anyMoney;
     private final boolean pricesIncludeTax;
     private final @Nullable BigDecimal taxPercent;
     private final LocalTime dayStart;
+
+    private boolean section;
+    private @Nullable String misfit;
 
     @Nullable BigDecimal quantity;
 
@@ -45,12 +50,14 @@ final class SaleRow {
     /**
      * Why a row cannot be read.
      *
-     * @param field where
+     * @param field where; null for the whole row
      * @param reason one sentence
      */
-    record Flaw(ProblemKind kind, Field field, String raw, String reason) {}
+    record Flaw(ProblemKind kind, @Nullable Field field, String raw, String reason) {}
 
-    SaleRow(Layout layout, Reading reading, Fields fields, PriceList prices, Settings settings) {
+    SaleRow(Layout layout, Reading reading, Fields fields, PriceList prices, MonthContext context) {
+        Settings settings = context.settings();
+        this.sections = new SectionDate(layout, reading, context.month());
         this.layout = layout;
         this.reading = reading;
         this.fields = fields;
@@ -69,6 +76,18 @@ final class SaleRow {
         return anyMoney || money != null;
     }
 
+    /** Takes the cells of the row. */
+    void load(Row row) {
+        fields.load(row);
+        section = sections.take(row);
+        misfit = reading.misfit(row, layout);
+    }
+
+    /** Whether the row is nothing but the date of the rows below it. */
+    boolean isSectionDate() {
+        return section;
+    }
+
     /** Reads the row; {@link #flaw} says what is wrong with it, the first thing only. */
     void read(@Nullable SaleKind given, String code) {
         flaw = null;
@@ -82,6 +101,9 @@ final class SaleRow {
         readMoney(code);
         readDay();
         readKind(given);
+        if (misfit != null) {
+            flaw = new Flaw(ProblemKind.VALUE_DOUBTFUL, null, "", misfit);
+        }
     }
 
     private void readQuantity() {
@@ -189,11 +211,11 @@ final class SaleRow {
     }
 
     private void readDay() {
-        if (!layout.has(Field.DATE)) {
+        Cell cell = fields.find(Field.DATE);
+        Reading.Moment read = cell == null ? sections.present() : reading.moment(cell);
+        if (read == null && !layout.has(Field.DATE)) {
             return;
         }
-        Cell cell = fields.find(Field.DATE);
-        Reading.Moment read = cell == null ? null : reading.moment(cell);
         if (read == null) {
             flaw(Field.DATE, "date");
             return;

@@ -11,14 +11,16 @@ import heeltap.source.Sheet;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import java.util.function.Consumer;
 import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
 
-/** Reads all sales sheets of a month, one after the other, finds rows that a later one repeats, and takes returns off. */
+/** Reads all sales sheets of a month, one after the other, finds rows that a later one repeats, and takes returns and voids off. */
 final class SalesFiles {
     static final Comparator<SaleTotal> ORDER = Comparator.comparing(SaleTotal::item)
             .thenComparing(SaleTotal::code)
@@ -29,60 +31,100 @@ final class SalesFiles {
     private final MonthContext context;
     private final RowsOut out;
     private final PriceList prices;
-    private final boolean several;
+    private final List<Part> parts = new ArrayList<>();
+    private final Map<Sheet, FileAccount> accounts = new HashMap<>();
+    private final VoidsElsewhere voids = new VoidsElsewhere();
     private final RepeatedRows earlier = new RepeatedRows();
     private final Map<String, RowIdentity> identities = new LinkedHashMap<>();
     private final List<SaleTotal> sales = new ArrayList<>();
-    private final Map<Sheet, Layout> plain = new LinkedHashMap<>();
-    private final Map<Sheet, Layout> returns = new LinkedHashMap<>();
-    private final Map<Sheet, FileAccount> returned = new LinkedHashMap<>();
 
-    /** @param several whether there is more than one sheet */
-    SalesFiles(MonthContext context, RowsOut out, PriceList prices, boolean several) {
+    /**
+     * A sheet and what its rows are.
+     *
+     * @param given the kind of all of its rows; null where each row says its own
+     */
+    private record Part(
+            Sheet sheet, Layout layout, @Nullable SaleKind given) {
+        boolean isOf(@Nullable SaleKind kind) {
+            return given == kind;
+        }
+    }
+
+    SalesFiles(MonthContext context, RowsOut out, PriceList prices) {
         this.context = context;
         this.out = out;
         this.prices = prices;
-        this.several = several;
     }
 
-    /** The account of a sheet of returns is there only after {@link #finish}. */
+    /** The account is there only after {@link #finish}. */
     Supplier<FileAccount> read(Sheet sheet, Layout layout) {
-        if (isReturns(layout)) {
-            returns.put(sheet, layout);
-            return () -> Objects.requireNonNull(returned.get(sheet));
-        }
-        plain.put(sheet, layout);
-        FileAccount account = readSales(sheet, layout);
-        return () -> account;
+        parts.add(new Part(sheet, layout, given(layout)));
+        return () -> Objects.requireNonNull(accounts.get(sheet));
     }
 
-    private FileAccount readSales(Sheet sheet, Layout layout) {
-        RowsOut rows = new RowsOut(new ProblemLog());
-        SalesSheet read = new SalesSheet(sheet, layout, context, rows, prices);
+    /** A sheet or file named after returns or voids holds nothing else. */
+    private static @Nullable SaleKind given(Layout layout) {
+        String name =
+                layout.sheet().sheet() + " " + FileKind.fileName(layout.sheet().file());
+        for (String word : TextFold.fold(name).split(" ", -1)) {
+            if (RowWords.isFolded("returns sheet", word)) {
+                return SaleKind.REFUND;
+            }
+            if (RowWords.isFolded("voids sheet", word)) {
+                return SaleKind.VOID;
+            }
+        }
+        return null;
+    }
+
+    /** Reads all sheets: what is void must be known of all before any is added up. */
+    void finish() {
+        Map<Part, RowsOut> rows = new LinkedHashMap<>();
+        Map<Part, SalesSheet> sheets = new LinkedHashMap<>();
+        for (Part part : parts) {
+            if (!part.isOf(SaleKind.REFUND)) {
+                rows.put(part, new RowsOut(new ProblemLog()));
+                sheets.put(part, sheet(part, rows.get(part)));
+            }
+        }
+        sheets.values().forEach(SalesSheet::findVoids);
+        sheets.forEach((part, sheet) -> readSales(part, sheet, Objects.requireNonNull(rows.get(part))));
+        readReturns();
+        voids.tellOpen(out.log());
+    }
+
+    private SalesSheet sheet(Part part, RowsOut rows) {
+        return new SalesSheet(part.sheet(), part.layout(), part.given(), context, rows, prices, voids);
+    }
+
+    private void readSales(Part part, SalesSheet first, RowsOut firstRows) {
+        boolean several = parts.size() > 1;
         boolean[] days = RowIdentity.noDays();
+        SalesSheet read = first;
+        RowsOut rows = firstRows;
         read.read(several ? earlier : null, days);
         String twin = several ? repeatedDays(read, days) : null;
         if (twin != null) {
             rows = new RowsOut(new ProblemLog());
             boolean whole = read.identity().equalsAll(Objects.requireNonNull(identities.get(twin)));
-            read = new SalesSheet(sheet, layout, context, rows, prices);
+            read = sheet(part, rows);
+            read.findVoids();
             read.read(earlier, days);
             rows.log()
                     .fault(
                             ProblemKind.FILE_TWICE,
-                            layout.sheet(),
+                            part.layout().sheet(),
                             "",
                             whole
                                     ? "All rows of this sheet stand in " + twin + " too."
                                     : "Some days of this sheet stand in " + twin + " too, row for row.",
                             "Remove one of the two.");
         }
-        FileAccount account = read.account();
+        accounts.put(part.sheet(), read.account());
         out.addAll(rows);
-        identities.put(layout.sheet().toString(), read.identity());
+        identities.put(part.layout().sheet().toString(), read.identity());
         sales.addAll(read.sales());
         earlier.addAll(read.identity().tickets());
-        return account;
     }
 
     /** The earlier sheet that holds the same days; null for none. */
@@ -97,22 +139,29 @@ final class SalesFiles {
     }
 
     /** Takes returns off, when all sales are read. */
-    void finish() {
+    private void readReturns() {
         Returns wanted = new Returns();
-        returns.forEach((sheet, layout) -> walk(sheet, layout, (fields, sale) -> {
-            if (!fields.text(Field.TICKET).isEmpty()) {
-                wanted.want(Returns.key(fields));
-            }
-        }));
+        each(
+                SaleKind.REFUND,
+                part -> walk(part, (fields, sale) -> {
+                    if (!fields.text(Field.TICKET).isEmpty()) {
+                        wanted.want(Returns.key(fields));
+                    }
+                }));
         if (!wanted.isEmpty()) {
-            plain.forEach((sheet, layout) -> walk(sheet, layout, (fields, sale) -> count(wanted, fields, sale)));
+            each(null, part -> walk(part, (fields, sale) -> count(wanted, fields, sale)));
         }
-        returns.forEach((sheet, layout) -> {
-            SalesSheet read = new SalesSheet(sheet, layout, context, out, prices);
+        each(SaleKind.REFUND, part -> {
+            SalesSheet read = sheet(part, out);
+            read.findVoids();
             read.readReturns(wanted);
             sales.addAll(read.sales());
-            returned.put(sheet, read.account());
+            accounts.put(part.sheet(), read.account());
         });
+    }
+
+    private void each(@Nullable SaleKind kind, Consumer<Part> consumer) {
+        parts.stream().filter(part -> part.isOf(kind)).forEach(consumer);
     }
 
     private static void count(Returns wanted, Fields fields, SaleRow sale) {
@@ -132,30 +181,19 @@ final class SalesFiles {
         void take(Fields fields, SaleRow sale);
     }
 
-    private void walk(Sheet sheet, Layout layout, Each each) {
-        Reading reading = Evidence.read(sheet, layout, context, new ProblemLog());
+    private void walk(Part part, Each each) {
+        Layout layout = part.layout();
+        Reading reading = Evidence.read(part.sheet(), layout, context, new ProblemLog());
         Fields fields = new Fields(layout);
-        SaleRow sale = new SaleRow(layout, reading, fields, prices, context.settings());
-        sheet.read((Row row) -> {
+        SaleRow sale = new SaleRow(layout, reading, fields, prices, context);
+        part.sheet().read((Row row) -> {
             if (row.number() > layout.headingRow() && !row.isBlank()) {
-                fields.load(row);
+                sale.load(row);
                 sale.read(null, fields.text(Field.CODE));
                 each.take(fields, sale);
             }
             return true;
         });
-    }
-
-    /** A sheet or file named after returns holds refunds. */
-    private static boolean isReturns(Layout layout) {
-        String name =
-                layout.sheet().sheet() + " " + FileKind.fileName(layout.sheet().file());
-        for (String word : TextFold.fold(name).split(" ", -1)) {
-            if (RowWords.isFolded("returns sheet", word)) {
-                return true;
-            }
-        }
-        return false;
     }
 
     List<SaleTotal> sales() {

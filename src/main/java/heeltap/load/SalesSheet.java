@@ -3,7 +3,6 @@ package heeltap.load;
 import heeltap.quantity.Money;
 import heeltap.record.FileAccount;
 import heeltap.record.KnownNames;
-import heeltap.record.NameRule;
 import heeltap.record.SaleKind;
 import heeltap.record.SaleTotal;
 import heeltap.source.Cell;
@@ -12,11 +11,9 @@ import heeltap.source.Row;
 import heeltap.source.Sheet;
 import java.math.BigDecimal;
 import java.time.YearMonth;
-import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Objects;
+import java.util.function.Consumer;
 import org.jspecify.annotations.Nullable;
 
 /** Reads one sheet of sales, adding its rows up while they pass. */
@@ -28,47 +25,44 @@ final class SalesSheet {
     private final Reading reading;
     private final MonthContext context;
     private final RowsOut out;
-    private final PriceList prices;
     private final Fields fields;
     private final SaleRow sale;
     private final Tally tally = new Tally();
     private final PrintedTotals totals;
-    private final Map<String, Map<String, Entry>> entries = new HashMap<>();
+    private final SoldItems items;
     private final RowIdentity identity = new RowIdentity();
     private final TicketDiscounts discounts = new TicketDiscounts();
     private final Voids voids;
+    private final @Nullable SaleKind given;
     private @Nullable RepeatedRows earlier;
     private @Nullable Returns returns;
     private boolean[] repeatedDays = RowIdentity.noDays();
     private boolean anyMoney;
     private boolean otherTable;
 
-    /** What is known of one name and code. */
-    private static final class Entry {
-        private final String item;
-        private final String code;
-        private final KnownNames.Verdict verdict;
-        private final SaleSums sums;
-
-        Entry(String item, String code, KnownNames.Verdict verdict) {
-            this.item = item;
-            this.code = code;
-            this.verdict = verdict;
-            this.sums = new SaleSums(item, code);
-        }
-    }
-
-    SalesSheet(Sheet sheet, Layout layout, MonthContext context, RowsOut out, PriceList prices) {
+    /**
+     * @param given the kind of all of its rows; null where each says its own
+     * @param elsewhere voids that cancel rows of other sheets
+     */
+    SalesSheet(
+            Sheet sheet,
+            Layout layout,
+            @Nullable SaleKind given,
+            MonthContext context,
+            RowsOut out,
+            PriceList prices,
+            VoidsElsewhere elsewhere) {
+        this.given = given;
         this.sheet = sheet;
         this.layout = layout;
         this.context = context;
         this.out = out;
-        this.prices = prices;
         this.reading = Evidence.read(sheet, layout, context, out.log());
         this.fields = new Fields(layout);
-        this.sale = new SaleRow(layout, reading, fields, prices, context.settings());
+        this.items = new SoldItems(context, prices);
+        this.sale = new SaleRow(layout, reading, fields, prices, context);
         this.totals = new PrintedTotals(layout, reading, SUMMED);
-        this.voids = new Voids(layout);
+        this.voids = new Voids(layout, given == SaleKind.VOID, elsewhere);
     }
 
     /**
@@ -89,34 +83,25 @@ final class SalesSheet {
     }
 
     private void read() {
-        if (reading.hasVoids()) {
-            findVoids();
-        }
         if (reading.hasDiscountRows()) {
             findDiscounts();
         }
-        sheet.read(row -> {
-            if (row.number() > layout.headingRow() && !row.isBlank()) {
-                take(row);
-                if ((tally.rows() & 0x3FFF) == 0) {
-                    context.progress().rows(tally.rows());
-                }
+        each(row -> {
+            take(row);
+            if ((tally.rows() & 0x3FFF) == 0) {
+                context.progress().rows(tally.rows());
             }
-            return true;
         });
         discounts.share(this::settleDiscount);
     }
 
     private void findDiscounts() {
-        sheet.read(row -> {
-            if (row.number() > layout.headingRow() && !row.isBlank()) {
-                fields.load(row);
-                sale.read(null, "");
-                if (TicketDiscounts.isOne(fields.text(Field.ITEM), fields.text(Field.TICKET), sale.money)) {
-                    discounts.want(fields.text(Field.TICKET));
-                }
+        each(row -> {
+            sale.load(row);
+            sale.read(null, "");
+            if (TicketDiscounts.isOne(fields.text(Field.ITEM), fields.text(Field.TICKET), sale.money)) {
+                discounts.want(fields.text(Field.TICKET));
             }
-            return true;
         });
     }
 
@@ -135,39 +120,51 @@ final class SalesSheet {
         }
     }
 
-    private void findVoids() {
+    /** Finds what is void, before anything is read. */
+    void findVoids() {
+        if (!reading.hasVoids() && given != SaleKind.VOID) {
+            return;
+        }
         for (boolean counting : new boolean[] {false, true}) {
-            sheet.read(row -> {
-                if (row.number() > layout.headingRow() && !row.isBlank()) {
-                    fields.load(row);
-                    sale.read(given(), fields.text(Field.CODE));
-                    voids.see(fields, sale, counting);
-                }
-                return true;
+            each(row -> {
+                sale.load(row);
+                sale.read(given, fields.text(Field.CODE));
+                voids.see(fields, sale, counting);
             });
         }
         voids.decide(layout, out.log());
+        each(row -> {
+            sale.load(row);
+            sale.read(given, fields.text(Field.CODE));
+            voids.seeOpen(fields, sale, layout.sheet().withRow(row.number()));
+        });
     }
 
-    private @Nullable SaleKind given() {
-        return returns == null ? null : SaleKind.REFUND;
+    /** The rows below the heading that are not blank. */
+    private void each(Consumer<Row> consumer) {
+        sheet.read(row -> {
+            if (row.number() > layout.headingRow() && !row.isBlank()) {
+                consumer.accept(row);
+            }
+            return true;
+        });
     }
 
     private void take(Row row) {
-        fields.load(row);
+        sale.load(row);
         tally.row();
         if (otherTable && !layout.isHeading(row)) {
             tally.fate(Tally.Fate.IGNORED, null, null);
             return;
         }
         otherTable = false;
-        Entry entry = entry(fields.text(Field.ITEM), fields.text(Field.CODE));
-        boolean known = entry != null && entry.verdict.answer() != KnownNames.Answer.UNKNOWN;
+        SoldItems.Item entry = items.find(fields.text(Field.ITEM), fields.text(Field.CODE));
+        boolean known = entry != null && entry.verdict().answer() != KnownNames.Answer.UNKNOWN;
         if (!known && isNoRecord(row, entry)) {
             tally.fate(Tally.Fate.IGNORED, null, null);
             return;
         }
-        sale.read(given(), entry == null ? "" : entry.code.isEmpty() ? entry.item : entry.code);
+        sale.read(given, entry == null ? "" : entry.code().isEmpty() ? entry.item() : entry.code());
         totals.add(fields);
         tally.in(sale.quantity, sale.money);
         anyMoney |= sale.money != null;
@@ -184,8 +181,8 @@ final class SalesSheet {
     }
 
     /** Repeated headings, section rows and totals carry no sale of their own. */
-    private boolean isNoRecord(Row row, @Nullable Entry entry) {
-        if (layout.isHeading(row)) {
+    private boolean isNoRecord(Row row, SoldItems.@Nullable Item entry) {
+        if (layout.isHeading(row) || sale.isSectionDate()) {
             return true;
         }
         Field name = layout.has(Field.ITEM) ? Field.ITEM : Field.CODE;
@@ -214,11 +211,11 @@ final class SalesSheet {
     }
 
     /** The discount waits for its ticket to be read. */
-    private boolean isTicketDiscount(Row row, Entry entry) {
+    private boolean isTicketDiscount(Row row, SoldItems.Item entry) {
         String ticket = fields.text(Field.TICKET);
         BigDecimal money = sale.money;
         return money != null
-                && TicketDiscounts.isOne(entry.item, ticket, money)
+                && TicketDiscounts.isOne(entry.item(), ticket, money)
                 && discounts.add(ticket, new TicketDiscounts.Discount(row, sale.quantity, money));
     }
 
@@ -230,7 +227,7 @@ final class SalesSheet {
         return cell.number() == null && NumberText.readings(cell.text()) == NumberText.Readings.NONE;
     }
 
-    private void settle(Row row, Entry entry) {
+    private void settle(Row row, SoldItems.Item entry) {
         YearMonth month = context.month();
         boolean outside = sale.day != null && !YearMonth.from(sale.day).equals(month);
         if (outside) {
@@ -243,7 +240,8 @@ final class SalesSheet {
                     List.of());
             return;
         }
-        if (earlier != null && identity.isRepeated(fields, sale, earlier, repeatedDays)) {
+        boolean repeated = earlier != null && identity.isRepeated(fields, sale, earlier, repeatedDays);
+        if (repeated && sale.kind != SaleKind.VOID) {
             setAside(
                     row,
                     ProblemKind.ROW_REPEATED,
@@ -251,14 +249,20 @@ final class SalesSheet {
                     "The row repeats one of another file of this month.",
                     RowsOut.text(row),
                     List.of());
-        } else if (entry.verdict.answer() == KnownNames.Answer.IGNORED
+        } else if (entry.verdict().answer() == KnownNames.Answer.IGNORED
                 || sale.kind == SaleKind.VOID
                 || voids.cancels(fields, sale)) {
             tally.fate(Tally.Fate.IGNORED, sale.quantity, sale.money);
-        } else if (entry.verdict.answer() == KnownNames.Answer.UNKNOWN) {
-            String name = entry.item.isEmpty() ? entry.code : entry.item;
+        } else if (entry.verdict().answer() == KnownNames.Answer.UNKNOWN) {
+            String name = entry.item().isEmpty() ? entry.code() : entry.item();
             Field field = fields.has(Field.ITEM) ? Field.ITEM : Field.CODE;
-            setAside(row, ProblemKind.NAME_UNKNOWN, field, "The name is not known.", name, entry.verdict.nearest());
+            setAside(
+                    row,
+                    ProblemKind.NAME_UNKNOWN,
+                    field,
+                    "The name is not known.",
+                    name,
+                    entry.verdict().nearest());
         } else if (returns != null && !fields.text(Field.TICKET).isEmpty()) {
             takeBack(row, entry, returns.find(Returns.key(fields)));
         } else {
@@ -269,47 +273,31 @@ final class SalesSheet {
         }
     }
 
-    private void use(Row row, Entry entry) {
+    private void use(Row row, SoldItems.Item entry) {
         BigDecimal quantity = Objects.requireNonNull(sale.quantity);
         BigDecimal net = sale.net;
         if (sale.kind == SaleKind.REFUND) {
             quantity = quantity.abs();
             net = net == null ? null : net.abs();
         }
-        entry.sums.add(sale.day, sale.kind, quantity, net, sale.rate, row.number());
-        discounts.use(fields.text(Field.TICKET), entry.sums, sale);
+        entry.sums().add(sale.day, sale.kind, quantity, net, sale.rate, row.number());
+        discounts.use(fields.text(Field.TICKET), entry.sums(), sale);
         tally.fate(Tally.Fate.USED, sale.quantity, sale.money);
     }
 
     /** Takes a return off the sale of its ticket and item; without money of its own it has the sale's. */
-    private void takeBack(Row row, Entry entry, Returns.@Nullable Sold sold) {
+    private void takeBack(Row row, SoldItems.Item entry, Returns.@Nullable Sold sold) {
         BigDecimal quantity = Objects.requireNonNull(sale.quantity).abs();
-        String text = RowsOut.text(row);
-        if (sold == null || !sold.isSold()) {
-            String reason = "No sale of this ticket and item was read, so nothing can be taken off.";
-            setAside(row, ProblemKind.VALUE_DOUBTFUL, Field.TICKET, reason, text, List.of());
-        } else if (sold.isRefunded()) {
-            setAside(
-                    row,
-                    ProblemKind.ROW_REPEATED,
-                    Field.TICKET,
-                    "The sales hold this refund already.",
-                    text,
-                    List.of());
-        } else if (!sold.takeBack(quantity)) {
-            setAside(
-                    row,
-                    ProblemKind.VALUE_DOUBTFUL,
-                    Field.QUANTITY,
-                    "More is returned than was sold on the ticket.",
-                    text,
-                    List.of());
+        SaleRow.Flaw refusal = Returns.takeBack(sold, quantity);
+        if (refusal != null || sold == null) {
+            SaleRow.Flaw why = Objects.requireNonNull(refusal);
+            setAside(row, why.kind(), why.field(), why.reason(), RowsOut.text(row), List.of());
         } else {
             sale.day = sale.day == null ? sold.day() : sale.day;
             Money net = sale.net == null ? sold.net(quantity) : null;
             use(row, entry);
             if (net != null) {
-                entry.sums.adjust(sale.day, sale.kind, net);
+                entry.sums().adjust(sale.day, sale.kind, net);
             }
         }
     }
@@ -325,20 +313,6 @@ final class SalesSheet {
                 sale.quantity,
                 sale.money,
                 nearest);
-    }
-
-    private @Nullable Entry entry(String item, String code) {
-        if (item.isEmpty() && code.isEmpty()) {
-            return null;
-        }
-        Map<String, Entry> byCode = entries.get(item);
-        Entry entry = byCode == null ? null : byCode.get(code);
-        if (entry == null) {
-            String name = item.isEmpty() ? prices.name(code) : item;
-            entry = new Entry(name, code, context.names().ask(NameRule.Where.SALES, name, code));
-            entries.computeIfAbsent(item, k -> new HashMap<>()).put(code, entry);
-        }
-        return entry;
     }
 
     private void tellMoney() {
@@ -362,14 +336,7 @@ final class SalesSheet {
     }
 
     List<SaleTotal> sales() {
-        List<SaleTotal> sales = new ArrayList<>();
-        for (Map<String, Entry> byCode : entries.values()) {
-            for (Entry entry : byCode.values()) {
-                sales.addAll(entry.sums.totals(layout.sheet(), context.month()));
-            }
-        }
-        sales.sort(SalesFiles.ORDER);
-        return sales;
+        return items.totals(layout.sheet());
     }
 
     FileAccount account() {

@@ -10,18 +10,21 @@ import org.jspecify.annotations.Nullable;
 
 /**
  * Dates as spreadsheets number them, days since the end of 1899 with the time as a fraction (ECMA-376 part 1, 18.17.4;
- * the 1900 system). Only days of this century are taken for dates.
+ * the 1900 system, and that of 1904). Only days of this century are taken for dates.
  */
 final class SerialDate {
     private static final BigDecimal FIRST = new BigDecimal(36526);
     private static final BigDecimal LAST = new BigDecimal(73050);
     private static final LocalDate DAY_ZERO = LocalDate.of(1899, 12, 30);
+    /** Days between the two systems. */
+    private static final BigDecimal FROM_1904 = new BigDecimal(1462);
+
     private static final BigDecimal SECONDS_A_DAY = new BigDecimal(86400);
 
     private SerialDate() {}
 
     /** The moment of a number in a date column, to the second; null where it is none. */
-    static @Nullable LocalDateTime parse(Cell cell) {
+    static @Nullable LocalDateTime parse(Cell cell, boolean since1904) {
         BigDecimal serial = cell.number();
         if (serial == null) {
             String text = TextFold.trim(cell.text());
@@ -29,6 +32,7 @@ final class SerialDate {
                     ? NumberText.parse(text, Decimals.POINT)
                     : null;
         }
+        serial = serial == null || !since1904 ? serial : serial.add(FROM_1904);
         if (serial == null || serial.compareTo(FIRST) < 0 || serial.compareTo(LAST) > 0) {
             return null;
         }

@@ -5,6 +5,7 @@ import heeltap.quantity.Fractions;
 import heeltap.quantity.Measure;
 import heeltap.quantity.Unit;
 import heeltap.quantity.Units;
+import heeltap.record.Folding;
 import heeltap.record.SpecAmount;
 import heeltap.source.Cell;
 import java.util.Locale;
@@ -301,7 +302,7 @@ record SpecText(BookNumbers numbers, Units units, Predicate<String> isKnown) {
     }
 
     private static boolean isSame(String one, String other) {
-        return BookText.fold(singular(one)).equals(BookText.fold(singular(other)));
+        return Folding.fold(singular(one)).equals(Folding.fold(singular(other)));
     }
 
     private static String singular(String name) {

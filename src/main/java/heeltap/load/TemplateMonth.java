@@ -92,9 +92,6 @@ public final class TemplateMonth {
                     Column.text("Item", "Its name.").needs(Need.HEADING),
                     money("Price", "As the guest reads it.")));
 
-    /** The wide layout of the sheet Columns. */
-    static final String EACH_COLUMN = "each column is an item";
-
     public static final List<ColumnTable> ALL = List.of(SALES, INVOICES, STOCK, LOSSES, PRICES);
 
     private TemplateMonth() {}
@@ -105,7 +102,7 @@ public final class TemplateMonth {
                 .flatMap(table -> table.columns().stream())
                 .map(column -> column.heading().toLowerCase(Locale.ROOT));
         Stream<String> others = FileKind.fieldsByWord().keySet().stream().sorted();
-        return Stream.of(headings, others, Stream.of(EACH_COLUMN))
+        return Stream.of(headings, others, Stream.of(WideSheet.FIELD))
                 .flatMap(words -> words)
                 .distinct()
                 .toList();

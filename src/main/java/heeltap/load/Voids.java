@@ -1,6 +1,7 @@
 package heeltap.load;
 
 import heeltap.record.SaleKind;
+import heeltap.source.Place;
 import heeltap.source.ProblemKind;
 import java.math.BigDecimal;
 import java.util.HashMap;
@@ -10,11 +11,14 @@ import org.jspecify.annotations.Nullable;
 /**
  * Which rows are cancelled by rows of kind void. A void printed negative cancels the row of the same ticket, item,
  * quantity and money where that is printed too. One printed positive does so only if each positive void of the sheet has
- * such a row; else it marks the cancelled row itself.
+ * such a row; else it marks the cancelled row itself. What cancels no row of its sheet may cancel one of another, as all
+ * rows of a sheet of voids do.
  */
 final class Voids {
     private final Layout layout;
     private final Map<Key, Count> counts = new HashMap<>();
+    private final boolean ofVoids;
+    private final VoidsElsewhere elsewhere;
     private boolean positiveCancels;
 
     /** What a void and the row it cancels have in common. */
@@ -32,10 +36,13 @@ final class Voids {
         private int positive;
         private int sales;
         private int left;
+        private int open;
     }
 
-    Voids(Layout layout) {
+    Voids(Layout layout, boolean ofVoids, VoidsElsewhere elsewhere) {
         this.layout = layout;
+        this.ofVoids = ofVoids;
+        this.elsewhere = elsewhere;
     }
 
     /** Called for each row, first to find the voids, then to count the rows they may cancel. */
@@ -59,7 +66,23 @@ final class Voids {
         }
     }
 
+    /** Called for each row once all are counted: what cancels nothing here may cancel a row of another sheet. */
+    void seeOpen(Fields fields, SaleRow sale, Place place) {
+        if (sale.flaw != null || sale.quantity == null || sale.kind != SaleKind.VOID || !fields.has(Field.TICKET)) {
+            return;
+        }
+        Count count = ofVoids ? null : counts.get(key(fields, sale));
+        boolean back = sale.quantity.signum() < 0 || (sale.money != null && sale.money.signum() < 0);
+        if (ofVoids || (back && count != null && count.open-- > 0)) {
+            elsewhere.add(fields, sale, place);
+        }
+    }
+
     void decide(Layout sheet, ProblemLog log) {
+        if (ofVoids) {
+            counts.clear();
+            return;
+        }
         int positive = 0;
         positiveCancels = true;
         for (Count count : counts.values()) {
@@ -67,6 +90,7 @@ final class Voids {
             positiveCancels &= count.sales - count.negative >= count.positive;
         }
         for (Count count : counts.values()) {
+            count.open = Math.max(0, count.negative - count.sales);
             count.left = Math.min(count.sales, count.negative + (positiveCancels ? count.positive : 0));
         }
         if (positive > 0) {
@@ -84,12 +108,12 @@ final class Voids {
 
     /** Whether the row is cancelled by a void; each void cancels one row. */
     boolean cancels(Fields fields, SaleRow sale) {
-        if (counts.isEmpty() || sale.kind == SaleKind.VOID) {
+        if (sale.kind == SaleKind.VOID) {
             return false;
         }
-        Count count = counts.get(key(fields, sale));
+        Count count = counts.isEmpty() ? null : counts.get(key(fields, sale));
         if (count == null || count.left == 0) {
-            return false;
+            return elsewhere.cancels(fields, sale);
         }
         count.left--;
         return true;

@@ -44,6 +44,18 @@ final class XmlPath {
         return Optional.ofNullable(number(text(from, path)));
     }
 
+    /** The numbers of all; what is no number is left out. */
+    static List<BigDecimal> numbers(Element from, String path) {
+        List<BigDecimal> numbers = new ArrayList<>();
+        for (Element element : all(from, path)) {
+            BigDecimal number = number(TextFold.trim(element.getTextContent()));
+            if (number != null) {
+                numbers.add(number);
+            }
+        }
+        return numbers;
+    }
+
     private static @Nullable BigDecimal number(String text) {
         return text.matches("[+-]?\\d*\\.?\\d+") ? new BigDecimal(text) : null;
     }

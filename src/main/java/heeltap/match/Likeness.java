@@ -1,5 +1,6 @@
 package heeltap.match;
 
+import heeltap.record.Folding;
 import java.util.Collection;
 import java.util.Comparator;
 import java.util.List;

@@ -1,5 +1,6 @@
 package heeltap.match;
 
+import heeltap.record.Folding;
 import heeltap.source.Place;
 import heeltap.source.Problem;
 import heeltap.source.ProblemKind;

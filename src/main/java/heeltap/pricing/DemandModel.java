@@ -24,12 +24,14 @@ final class DemandModel {
     /**
      * @param names the drinks to model, all of them in the history
      * @param prices their present prices
+     * @param staying other drinks of the history that stay on the menu at their last price, such as those of unknown cost
      */
-    static DemandModel of(GroupHistory history, ElasticityPrior prior, List<String> names, double[] prices) {
+    static DemandModel of(
+            GroupHistory history, ElasticityPrior prior, List<String> names, double[] prices, List<String> staying) {
         DemandPosterior posterior = DemandPosterior.of(history, prior);
         PriceResponse mean = posterior.mean();
         ShareFit fit = ShareFit.of(history, mean);
-        double[] units = units(history, fit, mean, names, prices);
+        double[] units = units(history, fit, mean, names, prices, staying);
         GroupDemand point = new GroupDemand(prices, units, mean);
         RandomGenerator random = new Well19937c(SEED);
         PriceResponse[] responses = posterior.draws(DRAWS, new SplittableRandom(SEED));
@@ -49,7 +51,12 @@ final class DemandModel {
 
     /** The last month's total, at the coming month's list and prices, shared by the drinks' pulls. */
     private static double[] units(
-            GroupHistory history, ShareFit fit, PriceResponse response, List<String> names, double[] prices) {
+            GroupHistory history,
+            ShareFit fit,
+            PriceResponse response,
+            List<String> names,
+            double[] prices,
+            List<String> staying) {
         int last = history.months() - 1;
         double[] pull = new double[prices.length];
         double sum = 0;
@@ -57,6 +64,10 @@ final class DemandModel {
             double own = fit.pull[history.drinks.indexOf(names.get(j))];
             pull[j] = own * Math.exp(-response.within() * response.hurt(prices[j]));
             sum += pull[j];
+        }
+        for (String name : staying) {
+            int j = history.drinks.indexOf(name);
+            sum += fit.pull[j] * Math.exp(-response.within() * response.hurt(history.lastPrice(j)));
         }
         double r = Math.pow(sum / fit.sum[last], response.follow());
         double total = history.total(last) * r / (1 - GroupDemand.GROUP_SHARE + GroupDemand.GROUP_SHARE * r);

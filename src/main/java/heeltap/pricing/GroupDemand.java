@@ -28,6 +28,21 @@ public final class GroupDemand {
         this.total = Arrays.stream(units).sum();
     }
 
+    /**
+     * @param prices present ones by drink, as the guest reads them
+     * @param units a month at these prices
+     */
+    public static GroupDemand of(double[] prices, double[] units, PriceResponse response) {
+        return new GroupDemand(prices, units, response);
+    }
+
+    /** The same demand where the group answers a common rise of its prices so; all responses move in proportion. */
+    public GroupDemand withGroupElasticity(double elasticity) {
+        double within = response.within() * elasticity / groupElasticity();
+        return new GroupDemand(
+                prices, units, new PriceResponse(within, response.follow(), response.usualPrice(), response.power()));
+    }
+
     /** {@code b}, {@code λ}, {@code m} and {@code k}. */
     public PriceResponse response() {
         return response;

@@ -81,6 +81,15 @@ final class GroupHistory {
         return sum;
     }
 
+    /** The price in the last month in which the drink was listed. */
+    double lastPrice(int drink) {
+        int t = months() - 1;
+        while (exposure[t][drink] == 0) {
+            t--;
+        }
+        return price[t][drink];
+    }
+
     /** How many times a price differs from the one in the month before. */
     int priceChanges() {
         int changes = 0;

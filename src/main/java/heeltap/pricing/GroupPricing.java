@@ -40,7 +40,11 @@ final class GroupPricing {
                 .mapToDouble(c -> c.presentPrice().amount().toDouble())
                 .toArray();
         List<String> names = modelled.stream().map(Candidate::name).toList();
-        DemandModel demand = DemandModel.of(history, prior, names, now);
+        List<String> staying = all.stream()
+                .filter(c -> !c.modelled() && history.drinks.contains(c.name()))
+                .map(Candidate::name)
+                .toList();
+        DemandModel demand = DemandModel.of(history, prior, names, now, staying);
         PricePlan plan = PricePlan.of(modelled, demand, limits(all, modelled, now, sold(history, names), rules), rules);
         Advice advice = new Advice(modelled, demand, plan, range(all), rules);
         List<EarningSuggestion> suggestions = all.stream()

@@ -65,11 +65,12 @@ final class PackText {
         return sized(tokens.indexOf(sizes.get(0)));
     }
 
-    /** {@code case of 40}, {@code 24 ct}, {@code 6/#10}: pieces without a size. */
+    /** {@code case of 40}, {@code 24 ct}, {@code 6/#10}: pieces without a size; a bare number for what is counted. */
     private Pack counted() throws NotUnderstood {
         boolean numbered = tokens.stream().anyMatch(t -> t.kind() == Kind.NUMBERED_CAN);
         boolean hasNumber = tokens.stream().anyMatch(t -> t.kind() == Kind.NUMBER);
-        if (!numbered && !countsPieces(hasNumber)) {
+        boolean bare = measure == Measure.EACH && tokens.size() == 1 && hasNumber;
+        if (!numbered && !bare && !countsPieces(hasNumber)) {
             throw new NotUnderstood(
                     hasNumber && tokens.stream().allMatch(t -> isNumberOrSign(t.kind()))
                             ? "It has no unit."

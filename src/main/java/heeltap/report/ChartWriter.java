@@ -98,10 +98,20 @@ final class ChartWriter {
             XSSFRow row = sheet.createRow(next++);
             text(row, 0, cut.name());
             text(row, 1, "");
-            number(row, 2, x[i], chart.xFormat());
-            number(row, 3, y[i], chart.yFormat());
+            XSSFCell across = number(row, 2, x[i], chart.xFormat());
+            XSSFCell up = number(row, 3, y[i], chart.yFormat());
+            follow(x[0] == x[1] ? across : up, cut);
         }
         drawing.cut(cut.name(), x, y, range(2, from), range(3, from));
+    }
+
+    /** A cut that follows what a reader types. */
+    private void follow(XSSFCell cell, Cut cut) {
+        ColumnPlace place = cut.column().isEmpty() ? null : ColumnPlace.find(tables, cut.column());
+        if (place != null) {
+            cell.setCellFormula("INDEX(" + place.range() + "," + (cut.row() + 1) + ")");
+            cell.setCellValue(cut.at().toDouble());
+        }
     }
 
     private void point(ScatterChart chart, Point point, String kind) {

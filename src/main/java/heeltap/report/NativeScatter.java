@@ -47,6 +47,8 @@ final class NativeScatter {
     private static final Rectangle2D PLOT = new Rectangle2D.Double(0.075, 0.09, 0.905, 0.71);
 
     private static final double MARK_RADIUS = 4.5;
+    /** How far the axes of a live chart reach beyond its marks, in shares of their span. */
+    private static final double ROOM = 0.3;
     /** From a mark's centre to a label at its right. */
     private static final double TO_LABEL = 6;
 
@@ -62,10 +64,14 @@ final class NativeScatter {
         this.chart = chart;
         this.height = place.rows() * NativeCharts.ROW_HEIGHT;
         this.drawing = NativeCharts.on(place.sheet(), anchor, chart.title());
-        this.xRange =
-                range(chart.points().stream().mapToDouble(p -> p.x().toDouble()).toArray(), chart.verticalCuts());
-        this.yRange =
-                range(chart.points().stream().mapToDouble(p -> p.y().toDouble()).toArray(), chart.horizontalCuts());
+        this.xRange = range(
+                chart.points().stream().mapToDouble(p -> p.x().toDouble()).toArray(),
+                chart.verticalCuts(),
+                chart.isLive());
+        this.yRange = range(
+                chart.points().stream().mapToDouble(p -> p.y().toDouble()).toArray(),
+                chart.horizontalCuts(),
+                chart.isLive());
         XDDFValueAxis x = axis(AxisPosition.BOTTOM, chart.xTitle(), xRange);
         XDDFValueAxis y = axis(AxisPosition.LEFT, chart.yTitle(), yRange);
         x.setNumberFormat(NativeCharts.axisPattern(parts, chart.xFormat(), xRange[1] - xRange[0]));
@@ -195,7 +201,7 @@ final class NativeScatter {
     }
 
     /** Round ends around all points and cuts. */
-    private static double[] range(double[] values, List<Cut> cuts) {
+    private static double[] range(double[] values, List<Cut> cuts, boolean roomy) {
         double low = Double.POSITIVE_INFINITY;
         double high = Double.NEGATIVE_INFINITY;
         for (double value : values) {
@@ -210,6 +216,12 @@ final class NativeScatter {
             return new double[] {0, 1};
         }
         double span = high > low ? high - low : Math.max(1, Math.abs(high));
+        if (roomy) {
+            // so that marks stay inside when prices are typed that were not thought of
+            high += ROOM * span;
+            low -= low >= 0 ? Math.min(low, ROOM * span) : ROOM * span;
+            span = high - low;
+        }
         double step = Math.pow(10, Math.floor(Math.log10(span))) / 2;
         double from = low >= 0 && low < span * 0.3 ? 0 : Math.floor((low - span * 0.05) / step) * step;
         return new double[] {from, Math.ceil((high + span * 0.05) / step) * step};

@@ -226,17 +226,20 @@ final class SheetWriter {
         next++;
     }
 
-    /** Where the reader types, only numbers from zero on are taken. */
+    /** Where the reader types, only numbers that make sense are taken. */
     private void validate(TablePlace place) {
         DataValidationHelper helper = sheet.getDataValidationHelper();
         for (int c = 0; c < place.table().columns().size() && !place.isEmpty(); c++) {
-            if (place.table().columns().get(c).input()) {
+            Column column = place.table().columns().get(c);
+            if (column.input() != Column.Input.NONE) {
+                boolean fromZero = column.input() == Column.Input.FROM_ZERO;
                 DataValidation validation = helper.createValidation(
-                        helper.createDecimalConstraint(OperatorType.GREATER_OR_EQUAL, "0", ""),
+                        helper.createDecimalConstraint(
+                                fromZero ? OperatorType.GREATER_OR_EQUAL : OperatorType.LESS_THAN, "0", ""),
                         new CellRangeAddressList(place.firstRow(), place.lastRow(), c, c));
                 validation.setShowErrorBox(true);
                 validation.createErrorBox(
-                        place.table().columns().get(c).heading(), parts.words().get("typeNumber"));
+                        column.heading(), parts.words().get(fromZero ? "typeNumber" : "typeBelowZero"));
                 sheet.addValidationData(validation);
             }
         }
@@ -264,13 +267,13 @@ final class SheetWriter {
             CellValue value = row.cells().get(c);
             boolean quoted = value instanceof CellValue.Text text && startsLikeFormula(text.text());
             String pattern = parts.styles().pattern(column.format(), value, patterns.get(c));
-            XSSFCellStyle style = column.input() && !total
+            XSSFCellStyle style = column.input() != Column.Input.NONE && !total
                     ? parts.styles().input(pattern)
                     : parts.styles().body(pattern, column.format().isNumeric(), row.emphasis(), total, quoted);
             XSSFCell cell = cell(next - 1, c, style);
             String formula = total ? (place.isEmpty() ? "" : column.total()) : column.formula();
             if (!formula.isEmpty() && !(value instanceof CellValue.Blank)) {
-                cell.setCellFormula(FormulaText.of(formula, place, next - 1, parts.words()));
+                cell.setCellFormula(FormulaText.of(formula, place, tables, next - 1, parts.words()));
             }
             value(cell, value);
             if (value instanceof CellValue.Text text) {

@@ -1,10 +1,10 @@
 package heeltap.review;
 
-import heeltap.match.Folding;
 import heeltap.quantity.Exact;
 import heeltap.record.Book;
 import heeltap.record.Category;
 import heeltap.record.Drink;
+import heeltap.record.Folding;
 import heeltap.record.Setting;
 import java.util.HashMap;
 import java.util.Map;

@@ -4,6 +4,7 @@ import heeltap.document.CellValue;
 import heeltap.document.Table;
 import heeltap.document.TableRow.Emphasis;
 import heeltap.menu.ClassedDrink;
+import heeltap.menu.MarginClass;
 import heeltap.menu.MenuThresholds;
 import heeltap.quantity.Exact;
 import heeltap.quantity.Money;
@@ -87,7 +88,7 @@ final class DrinkTable {
                 .set("note", CellValue.of(row.note()));
     }
 
-    private static void classes(DrinkRow row, Cells cells) {
+    private void classes(DrinkRow row, Cells cells) {
         ClassedDrink classed = row.classed();
         ClassedDrink.Classes classes = classed.classes();
         MenuThresholds cuts = row.menu().thresholds();
@@ -110,6 +111,16 @@ final class DrinkTable {
                 .set("cost_margin_class", word(classes.costMarginClass()))
                 .set("goal_value", money(classed.goalValue()))
                 .set("goal_standard", money(cuts.goalStandard()));
+        classes.marginClass()
+                .ifPresent(one -> cells.set("on_the_line", CellValue.of(row.isOnTheLine()))
+                        .set("class_hangs_on_rule", CellValue.of(classed.hangsOnPopularityRule()))
+                        .set("methods_disagree", CellValue.of(classes.disagree()))
+                        .set("advice", CellValue.of(advice(row, one))));
+    }
+
+    /** What the class asks for; where it is not sure enough, to wait. */
+    private String advice(DrinkRow row, MarginClass marginClass) {
+        return words.say(row.isSure() ? "advice." + marginClass.name().toLowerCase(Locale.ROOT) : "advice.on-the-line");
     }
 
     /** Physical figures; a bought-in drink without a spec has none. */

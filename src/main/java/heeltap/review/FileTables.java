@@ -3,7 +3,7 @@ package heeltap.review;
 import heeltap.document.CellValue;
 import heeltap.document.Table;
 import heeltap.document.TableRow.Emphasis;
-import heeltap.match.Folding;
+import heeltap.match.Spelling;
 import heeltap.quantity.Exact;
 import heeltap.quantity.Money;
 import heeltap.record.FileAccount;
@@ -14,15 +14,11 @@ import heeltap.source.Place;
 import heeltap.source.Problem;
 import heeltap.source.ProblemKind;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
 import java.util.TreeMap;
-import java.util.TreeSet;
-import java.util.stream.Collectors;
 
 /** What was read, what was set aside, and whether the sums hold. */
 final class FileTables {
@@ -106,19 +102,15 @@ final class FileTables {
         return table.done();
     }
 
-    /** The nearest name where it shares a word with the unknown one; else a person has to say what it means. */
+    /**
+     * The one near name that is but another spelling of the unknown one; else a person has to say what it means, since a word
+     * that differs may change the drink.
+     */
     private static String likely(SetAside row) {
-        String nearest = row.nearest().get(0);
-        Set<String> words = words(nearest);
-        words.retainAll(words(row.text()));
-        return words.isEmpty() ? "" : nearest;
-    }
-
-    private static Set<String> words(String name) {
-        return Arrays.stream(name.split("[^\\p{L}\\p{N}]+"))
-                .map(Folding::fold)
-                .filter(word -> word.length() > 2)
-                .collect(Collectors.toCollection(TreeSet::new));
+        List<String> spellings = row.nearest().stream()
+                .filter(known -> Spelling.isVariant(row.text(), known))
+                .toList();
+        return spellings.size() == 1 ? spellings.get(0) : "";
     }
 
     /** The word of the column In: the kind of file the name stands in. */

@@ -1,12 +1,12 @@
 package heeltap.review;
 
-import heeltap.match.Folding;
 import heeltap.pricing.ElasticityPrior;
 import heeltap.pricing.ElasticityPrior.Beverage;
 import heeltap.quantity.Exact;
 import heeltap.quantity.Money;
 import heeltap.record.Book;
 import heeltap.record.Drink;
+import heeltap.record.Folding;
 import heeltap.record.PublishedElasticity;
 import heeltap.record.Setting;
 import java.util.EnumMap;

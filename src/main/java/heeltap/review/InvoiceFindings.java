@@ -1,6 +1,6 @@
 package heeltap.review;
 
-import heeltap.match.Folding;
+import heeltap.record.Folding;
 import heeltap.record.Invoice;
 import heeltap.source.Place;
 import heeltap.stock.InvoiceTie;

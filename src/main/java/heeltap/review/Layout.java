@@ -69,11 +69,11 @@ final class Layout {
         List<Section> sections = new ArrayList<>();
         sections.add(findingsPage(findings));
         sections.add(section(PLOTS, true, plots()));
-        sections.add(section(DRINKS, true, drinks()));
+        sections.add(section(DRINKS, true, MenuSections.drinks(review, tables, words)));
         if (!review.chains().isEmpty()) {
             sections.add(section(CHANGES, false, StockSections.changes(tables, words)));
         }
-        sections.add(section(PRICES, true, prices()));
+        sections.add(section(PRICES, true, MenuSections.prices(tables, words)));
         sections.add(section(COSTS, true, costs()));
         sections.add(section(STOCK, true, stockBlocks()));
         sections.add(section(INVOICES, false, StockSections.invoices(tables, words)));
@@ -85,53 +85,6 @@ final class Layout {
         sections.add(section(METHODS, true, List.of(new Block.Columns(Methods.blocks(words)))));
         sections.add(section(CAUTIONS, false, List.of(new Block.Columns(cautions()))));
         return sections;
-    }
-
-    private List<Block> drinks() {
-        return List.of(
-                view(
-                        tables.drinks(),
-                        "drink sold complimentary net_sales net_price cost cost_percent margin total_margin popularity_percent margin_class cost_class cost_margin_class certainty_percent"),
-                text("drinks.read"),
-                notes());
-    }
-
-    private List<Block> prices() {
-        return List.of(
-                text("prices.read"),
-                view(
-                        tables.prices(),
-                        "drink price_now price_suggested change_percent expected_units_percent expected_margin_change margin_change_low margin_change_high reason"),
-                caution("caution.prices"),
-                heading("table.price_groups.title"),
-                view(
-                        tables.priceGroups(),
-                        "group drinks changed average_price_change_percent expected_margin_change margin_change_low margin_change_high chance_of_gain_percent"),
-                heading("prices.each"),
-                view(
-                        tables.prices(),
-                        "drink price_now price_suggested cost_percent_now cost_percent_new margin_now margin_new break_even_units_percent chance_of_gain_percent floor floor_reason"),
-                heading("prices.compare"),
-                text("prices.compare.read"),
-                view(
-                        tables.prices(),
-                        "drink price_now price_suggested target_cost_price margin_price prime_cost_price elasticity_low elasticity elasticity_high elasticity_source"),
-                heading("table.demand.title"),
-                text("demand.read"),
-                view(
-                        tables.demand(),
-                        "group months price_changes made_of published_reported published_corrected prior prior_source elasticity_low elasticity elasticity_high elasticity_source"),
-                heading("table.last_review.title"),
-                tables.lastReview().rows().isEmpty()
-                        ? text("last-review.none")
-                        : view(
-                                tables.lastReview(),
-                                "drink price_before price_now units_expected units_low units_high sold inside"),
-                heading("table.price_range.title"),
-                text("price-range.read"),
-                view(
-                        tables.priceRange(),
-                        "group items lowest highest range_ratio low_band middle_band high_band offered_average sold_average response_ratio finding"));
     }
 
     private List<Block> costs() {
@@ -268,14 +221,6 @@ final class Layout {
         return blocks;
     }
 
-    private Block notes() {
-        List<String> notes = review.rows().stream()
-                .filter(row -> !row.note().isEmpty())
-                .map(row -> row.name() + ": " + row.note())
-                .toList();
-        return notes.isEmpty() ? text("drinks.no-notes") : new Block.Points(notes);
-    }
-
     private List<Block> stockBlocks() {
         List<Block> blocks = new ArrayList<>();
         blocks.add(text("stock.read"));
@@ -366,6 +311,10 @@ final class Layout {
         List<Block> plots = Plots.blocks(review.rows(), words);
         if (!plots.isEmpty()) {
             sheets.add(new WorkbookSheet(words.say("sheet.plots"), plots));
+        }
+        List<Block> whatIf = WhatIf.blocks(review, words);
+        if (!whatIf.isEmpty()) {
+            sheets.add(new WorkbookSheet(words.say("sheet.what-if"), whatIf));
         }
         for (Table table : tables.all()) {
             sheets.add(new WorkbookSheet(

@@ -160,6 +160,6 @@ final class Plots {
 
     private static String id(String group) {
         // letters of any script, so that two groups never share a name
-        return heeltap.match.Folding.fold(group).replace(' ', '-');
+        return heeltap.record.Folding.fold(group).replace(' ', '-');
     }
 }

@@ -57,6 +57,10 @@ final class Shapes {
             "energy_kcal:AMOUNT",
             "energy_kj:AMOUNT",
             "volume_estimated:YES_NO",
+            "on_the_line:YES_NO",
+            "class_hangs_on_rule:YES_NO",
+            "methods_disagree:YES_NO",
+            "advice",
             "cautions",
             "mass_g:AMOUNT",
             "density:AMOUNT",
@@ -385,6 +389,15 @@ final class Shapes {
             "spec_row:COUNT");
     static final TableShape USE_BY_DRINK = TableShape.of(
             "use_by_drink", "ingredient", "measure", "drink", "served:COUNT", "use:AMOUNT", "share_percent:PERCENT");
+    static final TableShape LOSSES = TableShape.of(
+            "losses",
+            "ingredient",
+            "group",
+            "measure",
+            "reason",
+            "amount:AMOUNT",
+            "cost:MONEY",
+            "share_percent:PERCENT");
     static final TableShape COUNTS = TableShape.of(
             "counts",
             "ingredient",

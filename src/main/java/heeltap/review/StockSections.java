@@ -11,9 +11,12 @@ import java.util.List;
 final class StockSections {
     private StockSections() {}
 
-    /** What lies too long and what to order. */
+    /** What was written down as lost, what lies too long and what to order. */
     static List<Block> advice(ReviewFigures review, Tables tables, Words words) {
         List<Block> blocks = new ArrayList<>();
+        if (!tables.losses().rows().isEmpty()) {
+            blocks.add(view(tables.losses(), "ingredient measure reason amount cost share_percent"));
+        }
         List<String> slow = review.advice().values().stream()
                 .filter(StockAdvice::isSlow)
                 .sorted(Comparator.comparing(StockAdvice::closingValue, Comparator.reverseOrder()))

@@ -56,6 +56,11 @@ record TableShape(String name, Map<String, Format> columns) {
             return this;
         }
 
+        Filling input(String key, Column.Input numbers) {
+            columns.computeIfPresent(key, (k, column) -> column.asInput(numbers));
+            return this;
+        }
+
         Filling totalFormula(String key, String formula) {
             columns.computeIfPresent(key, (k, column) -> column.withTotal(formula));
             return this;

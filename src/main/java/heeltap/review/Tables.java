@@ -34,6 +34,7 @@ record Tables(
         Table useByDrink,
         Table counts,
         Table preparationSheets,
+        Table losses,
         Table demand,
         Table lastReview) {
 
@@ -66,6 +67,7 @@ record Tables(
                 TraceTables.useByDrink(book, now, words),
                 TraceTables.counts(book, now, words),
                 PreparationSheets.table(book, now, words),
+                TraceTables.losses(book, now, currency, words),
                 PriceTables.demand(review.prices(), review.months(), words),
                 PriceTables.lastReview(review.prices(), words));
     }
@@ -97,6 +99,7 @@ record Tables(
                 useByDrink,
                 counts,
                 preparationSheets,
+                losses,
                 demand,
                 lastReview);
     }

@@ -10,12 +10,16 @@ import heeltap.document.Table;
 import heeltap.document.TableRow.Emphasis;
 import heeltap.match.Match;
 import heeltap.quantity.Exact;
+import heeltap.quantity.Money;
 import heeltap.record.Book;
 import heeltap.record.Drink;
 import heeltap.record.Ingredient;
+import heeltap.record.Loss;
 import heeltap.review.TableShape.Cells;
 import heeltap.review.TableShape.Filling;
+import heeltap.stock.Reconciliation;
 import java.util.Comparator;
+import java.util.Currency;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
@@ -155,6 +159,45 @@ final class TraceTables {
                                 .set("sheet", CellValue.of(row.place().sheet()))
                                 .set("row", CellValue.of(row.place().row()))));
         return table.done();
+    }
+
+    /** Recorded losses of each ingredient by reason, in measure and in money, in the book's order. */
+    static Table losses(Book book, MonthFigures month, Currency currency, Words words) {
+        Filling table = Shapes.LOSSES.fill(words.texts()).totalFormula("cost", "SUM({cost:all})");
+        Money all = Money.ZERO;
+        for (Ingredient ingredient : book.ingredients()) {
+            Reconciliation line =
+                    Optional.ofNullable(month.stock().get(ingredient.name())).orElseThrow();
+            Exact recorded = line.movement().recordedLosses();
+            for (Map.Entry<Loss.Reason, Exact> loss : month.lost()
+                    .recorded()
+                    .getOrDefault(ingredient.name(), Map.of())
+                    .entrySet()) {
+                if (loss.getValue().isZero()) {
+                    continue;
+                }
+                Exact share = loss.getValue().dividedBy(recorded);
+                Optional<Money> cost = line.lossesCost()
+                        .map(money -> Money.of(money.times(share).rounded(currency)));
+                all = all.plus(cost.orElse(Money.ZERO));
+                table.add(new Cells()
+                        .set("ingredient", CellValue.of(ingredient.name()))
+                        .set("group", CellValue.of(ingredient.group()))
+                        .set("measure", CellValue.of(ingredient.measure().symbol()))
+                        .set("reason", CellValue.of(reason(loss.getKey())))
+                        .set("amount", CellValue.of(loss.getValue()))
+                        .set("cost", DrinkTable.money(cost))
+                        .set("share_percent", CellValue.of(share.times(Exact.HUNDRED))));
+            }
+        }
+        return table.total(new Cells()
+                        .set("ingredient", CellValue.of(words.say("word.total")))
+                        .set("cost", CellValue.of(all)))
+                .done();
+    }
+
+    private static String reason(Loss.Reason reason) {
+        return reason.name().toLowerCase(Locale.ROOT).replace('_', ' ');
     }
 
     private static int kindOrder(String kind) {

@@ -5,6 +5,8 @@ import heeltap.source.Problem;
 import heeltap.source.ProblemKind;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.SortedSet;
+import java.util.stream.Collectors;
 
 /** Collects what is odd about a file that can be read all the same: at most so many places by name, the rest by number. */
 final class OddPlaces {
@@ -60,11 +62,33 @@ final class OddPlaces {
                 "Open the workbook in a spreadsheet program, let it calculate, and save it.");
     }
 
+    void addCutOff(int line, String text) {
+        add(
+                place.withRow(line),
+                text,
+                "The file ends without a line end, and its last row looks shorter than the others: it may be cut off here.",
+                "Export it again, and compare its last rows with the till.");
+    }
+
     void addHiddenRows(int firstRow, int rows) {
         add(
                 place.withRow(firstRow),
                 "",
                 "Rows are hidden here, " + rows + " in this sheet; they are read like the others.",
+                "Unhide them to see them, or delete them if they do not count.");
+    }
+
+    /** @param columns those that hold something, from 0; none is nothing odd */
+    void addHiddenColumns(SortedSet<Integer> columns) {
+        if (columns.isEmpty()) {
+            return;
+        }
+        String letters = columns.stream().map(Place::columnLetters).collect(Collectors.joining(", "));
+        add(
+                place.withColumn(columns.first(), ""),
+                "",
+                "Columns are hidden here, " + columns.size() + " in this sheet (" + letters
+                        + "); they are read like the others.",
                 "Unhide them to see them, or delete them if they do not count.");
     }
 

@@ -31,7 +31,7 @@ final class TextSheet implements Sheet {
         TextSurvey survey = TextSurvey.of(file, encoding);
         TextSource source = new TextSource(file, encoding, survey.dropped().count() > 0);
         Place place = Place.of(name);
-        TextCheck check = TextCheck.of(source, TextLayout.of(survey.sample()), place);
+        TextCheck check = TextCheck.of(source, TextLayout.of(survey.sample()), survey.ended(), place);
         OddPlaces odd = check.odd();
         odd.addSurvey(survey);
         SheetFacts facts =
@@ -49,7 +49,7 @@ final class TextSheet implements Sheet {
         try (Reader text = source.open()) {
             Records records = records(text);
             for (List<String> fields = records.next(); fields != null; fields = records.next()) {
-                if (!reader.take(new Row(records.line(), cells(fields)))) {
+                if (!reader.take(new Row(records.line(), cells(fields), layout.isSpaced() ? 0 : fields.size()))) {
                     return;
                 }
             }

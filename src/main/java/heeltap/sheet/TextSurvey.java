@@ -12,8 +12,9 @@ import java.util.Locale;
  * @param unknown characters that could not be decoded, and where the first stands
  * @param sample the beginning without the dropped characters, up to a line end
  * @param whole whether the sample is all there is
+ * @param ended whether the text ends with a line end
  */
-record TextSurvey(Found dropped, Found unknown, String sample, boolean whole) {
+record TextSurvey(Found dropped, Found unknown, String sample, boolean whole, boolean ended) {
     private static final int SAMPLE = 1 << 18;
     private static final int LONGEST_LINE = 1 << 20;
 
@@ -145,7 +146,8 @@ record TextSurvey(Found dropped, Found unknown, String sample, boolean whole) {
                     new Found(dropped, firstDropped),
                     new Found(unknown, firstUnknown),
                     whole || cut == 0 ? text : text.substring(0, cut),
-                    whole);
+                    whole,
+                    before == '\n' || before == '\r');
         }
     }
 }

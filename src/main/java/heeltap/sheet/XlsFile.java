@@ -7,12 +7,16 @@ import java.io.IOException;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.SortedSet;
+import java.util.TreeSet;
 import org.apache.poi.EncryptedDocumentException;
 import org.apache.poi.hssf.OldExcelFormatException;
 import org.apache.poi.hssf.usermodel.HSSFSheet;
 import org.apache.poi.hssf.usermodel.HSSFWorkbook;
 import org.apache.poi.poifs.filesystem.DirectoryNode;
 import org.apache.poi.poifs.filesystem.POIFSFileSystem;
+import org.apache.poi.ss.usermodel.Cell;
+import org.apache.poi.ss.usermodel.CellType;
 import org.apache.poi.ss.usermodel.Row;
 import org.apache.poi.ss.util.CellRangeAddress;
 
@@ -68,7 +72,13 @@ final class XlsFile {
         }
         int hidden = 0;
         int first = 0;
+        SortedSet<Integer> hiddenColumns = new TreeSet<>();
         for (Row row : sheet) {
+            for (Cell cell : row) {
+                if (cell.getCellType() != CellType.BLANK && sheet.isColumnHidden(cell.getColumnIndex())) {
+                    hiddenColumns.add(cell.getColumnIndex());
+                }
+            }
             if (row.getZeroHeight() && row.getPhysicalNumberOfCells() > 0) {
                 first = hidden++ == 0 ? row.getRowNum() + 1 : first;
             }
@@ -76,10 +86,12 @@ final class XlsFile {
         if (hidden > 0) {
             odd.addHiddenRows(first, hidden);
         }
+        odd.addHiddenColumns(hiddenColumns);
         boolean unseen = workbook.isSheetHidden(index) || workbook.isSheetVeryHidden(index);
         SheetFacts bare = new SheetFacts(place, "", "", unseen, List.of());
         new XlsSheet(path, index, new MergedCells(), bare).rows(workbook, merged.namingCovered(odd));
-        SheetFacts facts = new SheetFacts(place, "", "", unseen, odd.problems());
+        boolean since1904 = workbook.getInternalWorkbook().isUsing1904DateWindowing();
+        SheetFacts facts = new SheetFacts(place, "", "", unseen, since1904, odd.problems());
         return new XlsSheet(path, index, merged, facts);
     }
 }

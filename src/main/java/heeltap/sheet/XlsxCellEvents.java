@@ -46,6 +46,9 @@ abstract class XlsxCellEvents extends DefaultHandler {
 
     void rowEnds() throws SAXException {}
 
+    /** Columns that do not show, from 0; told before the rows. */
+    void hiddenColumns(int first, int last) {}
+
     void merged(String range) {}
 
     @Override
@@ -58,6 +61,13 @@ abstract class XlsxCellEvents extends DefaultHandler {
                 rowStarts(row, XlsxWorkbook.isTrue(attributes.getValue("hidden")));
             }
             case "c" -> startCell(attributes);
+            case "col" -> {
+                if (XlsxWorkbook.isTrue(attributes.getValue("hidden"))) {
+                    hiddenColumns(
+                            XlsxStyles.number(attributes.getValue("min")) - 1,
+                            XlsxStyles.number(attributes.getValue("max")) - 1);
+                }
+            }
             case "v", "f", "t" -> text.setLength(0);
             case "rPh" -> inPhonetic = true;
             case "mergeCell" ->

@@ -1,9 +1,15 @@
 package heeltap.sheet;
 
+import java.util.BitSet;
+import java.util.SortedSet;
+import java.util.TreeSet;
+
 /** A reading of a worksheet that only looks for what is odd, and for merged cells, which stand at its end. */
 final class XlsxCheck extends XlsxCellEvents {
     private final OddPlaces odd;
     private final MergedCells merged = new MergedCells();
+    private final BitSet hiddenColumns = new BitSet();
+    private final SortedSet<Integer> hiddenFilled = new TreeSet<>();
     private int hiddenRows;
     private int firstHidden;
     private int rowWithHidden;
@@ -17,6 +23,8 @@ final class XlsxCheck extends XlsxCellEvents {
             odd.addHiddenRows(firstHidden, hiddenRows);
             hiddenRows = 0;
         }
+        odd.addHiddenColumns(hiddenFilled);
+        hiddenFilled.clear();
         return odd;
     }
 
@@ -35,9 +43,17 @@ final class XlsxCheck extends XlsxCellEvents {
             firstHidden = hiddenRows++ == 0 ? rowWithHidden : firstHidden;
             rowWithHidden = 0;
         }
+        if (hiddenColumns.get(cell.column())) {
+            hiddenFilled.add(cell.column());
+        }
         if (cell.isUncalculated()) {
             odd.addUncalculated(cell.row(), cell.column(), XlsxSheet.formulaText(cell.formula()));
         }
+    }
+
+    @Override
+    void hiddenColumns(int first, int last) {
+        hiddenColumns.set(first, last + 1);
     }
 
     @Override

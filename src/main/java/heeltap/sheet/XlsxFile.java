@@ -77,8 +77,8 @@ final class XlsxFile {
             new XlsxSheet(this, entry.relation(), new MergedCells(), bare)
                     .read(row -> row.number() <= check.merged().lastRow() && naming.take(row));
         }
-        SheetFacts facts =
-                new SheetFacts(place, "", "", entry.hidden(), check.odd().problems());
+        SheetFacts facts = new SheetFacts(
+                place, "", "", entry.hidden(), workbook.since1904(), check.odd().problems());
         return new XlsxSheet(this, entry.relation(), check.merged(), facts);
     }
 

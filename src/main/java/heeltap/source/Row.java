@@ -8,8 +8,14 @@ import java.util.Optional;
  *
  * @param number the spreadsheet's row from 1, or the physical line where a text record begins
  * @param cells the cells that are not blank, by column; empty for a blank row
+ * @param width how many cells a text file's record has, blank ones too; 0 where rows have no width of their own
  */
-public record Row(int number, List<Cell> cells) {
+public record Row(int number, List<Cell> cells, int width) {
+    /** A row of a sheet whose cells have places of their own. */
+    public Row(int number, List<Cell> cells) {
+        this(number, cells, 0);
+    }
+
     public boolean isBlank() {
         return cells.isEmpty();
     }

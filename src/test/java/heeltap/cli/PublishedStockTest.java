@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import heeltap.cli.WrittenBar.Reviewed;
 import heeltap.document.BarChart;
 import heeltap.document.CellValue;
+import heeltap.quantity.Exact;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.nio.file.Path;
@@ -64,10 +65,26 @@ class PublishedStockTest {
         assertThat(cents(group, "actual_cost_percent")).isEqualTo("33.83");
         assertThat(cents(group, "unexplained_cost")).isEqualTo("1678.50");
         assertThat(cents(group, "net_sales")).isEqualTo("57680.30");
+        assertThat(sum(review, "sold")).isEqualTo(Exact.of(3205));
+        assertThat(sum(review, "total_margin")).isEqualTo(Exact.of("39845.55"));
         assertThat(number(group, "actual_cost_percent")
                         .minus(number(group, "theoretical_cost_percent"))
                         .round(2, RoundingMode.HALF_UP))
                 .isEqualTo("2.91");
+    }
+
+    private static Exact sum(Reviewed review, String column) {
+        return review.rows("drinks").stream().map(row -> number(row, column)).reduce(Exact.ZERO, Exact::plus);
+    }
+
+    /** Sales of 11340 less cost of goods under FIFO: 4140 of gross margin (worked example 08c, seen). */
+    @Test
+    void leavesThePrintedMargin() {
+        Reviewed review = openStax("fifo").review(folder);
+        Exact sales = number(review.row("drinks", "Camera"), "net_sales");
+        assertThat(sales).isEqualTo(Exact.of(11340));
+        assertThat(sales.minus(number(review.row("stock", "Spy camera"), "actual_cost")))
+                .isEqualTo(Exact.of(4140));
     }
 
     /**

@@ -155,10 +155,25 @@ class StockPropertiesTest {
                     .isEqualTo(cents(row, "opening_value")
                             .plus(cents(row, "purchases_value"))
                             .plus(cents(row, "transfers_value")));
+            // what was used is worth its unit value, and its parts are worth the whole
+            if (!used.isZero()) {
+                assertWithinCents(number(row, "unit_value").times(used), cents(row, "actual_cost"), 2);
+                assertWithinCents(
+                        cents(row, "theoretical_cost")
+                                .plus(cents(row, "unexplained_cost"))
+                                .plus(number(row, "unit_value").times(number(row, "recorded_losses"))),
+                        cents(row, "actual_cost"),
+                        3);
+            }
         }
         assertThat(review.rows("controls"))
                 .isNotEmpty()
                 .allSatisfy(row -> assertThat(row.get("holds")).isEqualTo(CellValue.of(true)));
+    }
+
+    /** Printed money is rounded figure by figure. */
+    private static void assertWithinCents(Exact found, Exact expected, int cents) {
+        assertThat(found.minus(expected).abs().times(Exact.HUNDRED)).isLessThanOrEqualTo(Exact.of(cents));
     }
 
     private static Exact cents(Map<String, CellValue> row, String column) {

@@ -226,6 +226,52 @@ class StockTablesTest {
         assertThat(number(step(review, "specs"), "amount")).isEqualTo(Exact.of(5));
     }
 
+    /**
+     * First in, first out: of 10 bottles at 14 and 10 at 21 in September 15 are left, worth 5 x 14 + 10 x 21 = 280. October
+     * opens with them and uses 8: 5 at 14 and 3 at 21.
+     */
+    @Test
+    void theNextMonthOpensWithTheLayersThatAreLeft() {
+        bar.row("book/settings.csv", "stock value price|fifo")
+                .file("2026-09/sales.csv", "Date|Item|Quantity|Net", "2026-09-02|Gimlet|1|10")
+                .file("2026-09/stock-opening.csv", "Ingredient|Count|Unit", "Gin|0|bottle")
+                .file("2026-09/stock.csv", "Ingredient|Count|Unit", "Gin|15|bottle")
+                .file(
+                        "2026-09/invoices.csv",
+                        "Supplier|Invoice number|Date|Product|Pack|Quantity|Line total",
+                        "Kontor|1|2026-09-03|Gin|70cl|10|140",
+                        "Kontor|2|2026-09-20|Gin|70cl|10|210")
+                .file("2026-10/stock-opening.csv", "Ingredient|Count|Unit", "Gin|15|bottle")
+                .file("2026-10/stock.csv", "Ingredient|Count|Unit", "Gin|7|bottle");
+        Map<String, CellValue> gin = bar.review(folder, "2026-10").row("stock", "Gin");
+        assertThat(number(gin, "opening_value")).isEqualTo(Exact.of(280));
+        assertThat(number(gin, "actual_cost")).isEqualTo(Exact.of(133));
+        assertThat(number(gin, "closing_value")).isEqualTo(Exact.of(147));
+    }
+
+    /** One bottle broken, two gimlets of 60 ml to staff and 105 ml spilt: 925 of 7000 ml at 0.02. */
+    @Test
+    void lossesAreToldByReason() {
+        bar.file(
+                "2026-10/losses.csv",
+                "Date|Item|Amount|Unit|Reason",
+                "2026-10-03|Gin|1|bottle|breakage",
+                "2026-10-04|Gimlet|2|serve|staff",
+                "2026-10-05|Gin|60|ml|spill",
+                "2026-10-06|Gin|45|ml|spill");
+        Reviewed review = bar.review(folder);
+        List<String> gin = review.rows("losses").stream()
+                .filter(row -> CellValue.of("Gin").equals(row.get("ingredient")))
+                .map(row -> row.get("reason") + " " + number(row, "amount") + " " + number(row, "cost"))
+                .toList();
+        assertThat(gin)
+                .containsExactlyInAnyOrder(
+                        CellValue.of("breakage") + " 700 14",
+                        CellValue.of("staff") + " 120 2.4",
+                        CellValue.of("spill") + " 105 2.1");
+        assertThat(number(review.row("stock", "Gin"), "recorded_losses")).isEqualTo(Exact.of(925));
+    }
+
     private static Map<String, CellValue> step(Reviewed review, String effect) {
         return review.rows("changes").stream()
                 .filter(row -> CellValue.of("cost of goods").equals(row.get("measure"))

@@ -205,6 +205,14 @@ class DrinkCostTest {
         DrinkCost drink = drink(
                 bar().drink("Sour").line("Sour", "Gin", new SpecAmount.Unclear("\"to taste\" is no amount."), ""));
         assertThat(drink.reason()).isEqualTo("\"to taste\" is no amount.");
+        // the reading of the book has told it where it stands; so too of what a name it left out would mean
+        Costs unclear = Bar.costs(bar().drink("Sour")
+                .line("Sour", "Gin", new SpecAmount.Unclear("\"to taste\" is no amount."), "")
+                .line("Sour", "Left out", new SpecAmount.Unclear("\"Left out\" is left out."), "")
+                .line("Sour", "Nowhere", "1", "ml")
+                .drink("Large sour")
+                .line("Large sour", "Sour", "2", "serve"));
+        assertThat(unclear.problems()).extracting(Problem::raw).containsExactly("Nowhere");
         BookBuilder target = bar().drink("Sour").line("Sour", "Gin", new SpecAmount.ToTarget(), "");
         assertThat(drink(target).reason()).contains("Targets are for preparations");
     }

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import heeltap.quantity.Exact;
 import heeltap.quantity.Units;
+import heeltap.record.Folding;
 import heeltap.record.SpecAmount;
 import heeltap.source.Cell;
 import java.math.BigDecimal;
@@ -22,7 +23,7 @@ class SpecTextTest {
         return new SpecText(
                 new BookNumbers(decimal, true, false),
                 Units.standard().with("pump", Exact.of(7)),
-                name -> KNOWN.contains(BookText.fold(name)));
+                name -> KNOWN.contains(Folding.fold(name)));
     }
 
     /** Amount, unit and ingredient as written; then number, unit and ingredient as understood. */

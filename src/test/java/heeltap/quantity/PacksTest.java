@@ -42,11 +42,11 @@ class PacksTest {
         assertThat(found.value().minus(Exact.of(value)).abs()).as(text).isLessThanOrEqualTo(half);
     }
 
-    /** 27 CFR 4.72, 5.203; UK and EU specified quantities; the rows carry their source. */
+    /** 27 CFR 4.72 (sizes before 2025 from memory), 5.203; UK and EU specified quantities; the rows carry their source. */
     @Test
     void readsEveryBottleSizeInEverySpelling() {
         List<CSVRecord> rows = Table.read("bottle_sizes.csv");
-        assertThat(rows).hasSizeGreaterThan(60);
+        assertThat(rows).hasSize(80);
         for (CSVRecord row : rows) {
             Exact ml = Exact.of(row.get("ml"));
             String litres = ml.dividedBy(Exact.of(1000)).toString();
@@ -163,6 +163,14 @@ class PacksTest {
     void refusesWithAReason(String text, String reason) {
         assertThat(Packs.read(text, Measure.ML)).isEqualTo(new Packs.Reading(null, reason));
         assertThat(Packs.parse(text, Measure.ML)).isEmpty();
+    }
+
+    @ParameterizedTest
+    @CsvSource({"1, 1", "12, 12"})
+    void aBareNumberCountsWhatIsCountedInPieces(String text, String pieces) {
+        assertThat(total(text, Measure.EACH)).isEqualTo(Amount.of(pieces, Measure.EACH));
+        assertThat(Packs.parse(text, Measure.ML)).isEmpty();
+        assertThat(Packs.parse(text, Measure.G)).isEmpty();
     }
 
     @Test

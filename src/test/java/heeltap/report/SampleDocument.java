@@ -260,7 +260,7 @@ final class SampleDocument {
                         Column.of("drink", "Drink", "", Format.TEXT),
                         Column.of("cost", "Cost", "", Format.UNIT_MONEY),
                         Column.of("price", "Price to try", "Without tax.", Format.UNIT_MONEY)
-                                .asInput(),
+                                .asInput(Column.Input.FROM_ZERO),
                         Column.of("margin", "Margin", "Price less cost.", Format.UNIT_MONEY)
                                 .withFormula("{price}-{cost}")),
                 rows,
