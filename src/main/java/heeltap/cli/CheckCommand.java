@@ -11,8 +11,9 @@ import picocli.CommandLine.Mixin;
         name = "check",
         mixinStandardHelpOptions = true,
         description = {
+            "Checks a month of a bar and writes nothing.",
             "Reads everything as review does and says how each file was understood, what was set aside and what is"
-                    + " wrong, with the place and what to do about it. Writes nothing."
+                    + " wrong, with the place and what to do about it."
         })
 final class CheckCommand implements Callable<Integer> {
     private final Console console;

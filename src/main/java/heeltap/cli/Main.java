@@ -6,6 +6,7 @@ import java.io.OutputStreamWriter;
 import java.io.PrintStream;
 import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.DateTimeException;
 import java.time.YearMonth;
@@ -21,11 +22,21 @@ import picocli.CommandLine.TypeConversionException;
 @Command(
         name = "heeltap",
         mixinStandardHelpOptions = true,
-        version = "heeltap 1.0.0",
-        description = "What a bar's drinks cost, which ones earn, what to charge, and where the liquor went:"
-                + " a month's review from its spreadsheets.",
-        footer = {"", "Exit codes: 0 done; 1 the input cannot be reviewed; 2 wrong usage; 3 could not write."})
+        subcommands = {ReviewCommand.class, CheckCommand.class, StartCommand.class, CompletionCommand.class},
+        version = Main.VERSION,
+        description = {
+            "Reviews a bar's month from its spreadsheets.",
+            "It tells what the drinks cost, which ones earn, what to charge, and where the liquor went."
+        },
+        footer = {
+            "",
+            "A bar folder alone is reviewed for its latest month: heeltap my-bar.",
+            "",
+            "Exit codes: 0 done; 1 the input cannot be reviewed; 2 wrong usage; 3 could not write."
+        })
 public final class Main implements Runnable {
+    static final String VERSION = "heeltap 1.0.0";
+
     @Spec
     private CommandSpec spec = CommandSpec.create();
 
@@ -46,16 +57,21 @@ public final class Main implements Runnable {
 
     /** Runs a command on the given streams and gives its exit code. */
     static int run(Console console, String... args) {
-        CommandLine commands = new CommandLine(new Main())
-                .addSubcommand(new ReviewCommand(console))
-                .addSubcommand(new CheckCommand(console))
-                .addSubcommand(new StartCommand(console))
+        CommandLine commands = new CommandLine(Main.class, new CommandFactory(console))
                 .registerConverter(YearMonth.class, Main::month)
                 .setOut(writer(console.out().stream()))
                 .setErr(writer(console.err().stream()))
                 .setColorScheme(CommandLine.Help.defaultColorScheme(
                         console.out().colour() ? CommandLine.Help.Ansi.ON : CommandLine.Help.Ansi.OFF));
-        return commands.execute(args);
+        return commands.execute(isDroppedFolder(commands, args) ? new String[] {"review", args[0]} : args);
+    }
+
+    /** A bar folder alone, as a desktop hands it over when it is dropped on the program, asks for its review. */
+    private static boolean isDroppedFolder(CommandLine commands, String[] args) {
+        return args.length == 1
+                && !args[0].startsWith("-")
+                && !commands.getSubcommands().containsKey(args[0])
+                && Files.isDirectory(Path.of(args[0]));
     }
 
     private static PrintWriter writer(PrintStream stream) {

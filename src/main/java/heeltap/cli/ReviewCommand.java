@@ -18,6 +18,7 @@ import picocli.CommandLine.Option;
         name = "review",
         mixinStandardHelpOptions = true,
         description = {
+            "Reviews a month of a bar and writes the reports.",
             "Reads a month's sales and invoices, works out what every drink costs and earns, suggests prices,"
                     + " reconciles the stock, and writes a PDF for the meeting, a workbook to work in and plain tables.",
             "The bar folder is only read. Either all reports are written or none; reports of an earlier run of the same"

@@ -17,8 +17,8 @@ import picocli.CommandLine.Parameters;
         name = "start",
         mixinStandardHelpOptions = true,
         description = {
-            "Makes a new bar folder with a blank version of every sheet, and a page that explains each heading.",
-            "The folder must not exist yet, or be empty."
+            "Makes a new, blank bar folder.",
+            "It holds a blank version of every sheet, and a page that explains each heading. The folder must not exist yet, or be empty."
         })
 final class StartCommand implements Callable<Integer> {
     private final Console console;

@@ -79,9 +79,15 @@ public final class Figures {
         return pattern.format(date);
     }
 
-    /** Such as {@code October 2026}. */
+    /** Such as {@code October 2026}, as it stands in a sentence: some languages write months small. */
     public String month(YearMonth month) {
-        String text = DateTimeFormatter.ofPattern("LLLL uuuu", locale).format(month);
+        String pattern = "es".equals(locale.getLanguage()) ? "LLLL 'de' uuuu" : "LLLL uuuu";
+        return DateTimeFormatter.ofPattern(pattern, locale).format(month);
+    }
+
+    /** The same as it stands alone, with a capital. */
+    public String monthAlone(YearMonth month) {
+        String text = month(month);
         return text.substring(0, 1).toUpperCase(locale) + text.substring(1);
     }
 

@@ -2,6 +2,7 @@ package heeltap.document;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Predicate;
 
 /**
  * A table of the review. CSV writes every column and body row; the workbook does too, with formulas and the total row;
@@ -42,5 +43,11 @@ public record Table(
 
     public CellValue cell(int row, String key) {
         return rows.get(row).cells().get(indexOf(key));
+    }
+
+    /** The same table with those of its rows that pass, and without a total. */
+    public Table where(Predicate<TableRow> passes) {
+        return new Table(
+                name, title, note, columns, rows.stream().filter(passes).toList(), Optional.empty());
     }
 }

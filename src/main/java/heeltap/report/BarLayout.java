@@ -9,15 +9,19 @@ import java.util.List;
 /** Horizontal bars, each with its name before and its value behind it. */
 final class BarLayout {
     private static final float ROW = 14;
+    private static final float NARROW_ROW = 12;
+    private static final float NARROW = 450;
 
     private final Faces faces;
     private final Printing printing;
     private final float width;
+    private final float rowHeight;
 
     BarLayout(Faces faces, Printing printing, float width) {
         this.faces = faces;
         this.printing = printing;
         this.width = width;
+        this.rowHeight = width < NARROW ? NARROW_ROW : ROW;
     }
 
     List<Slab> slabs(BarChart chart, Tag section) {
@@ -58,7 +62,7 @@ final class BarLayout {
 
     private Slab row(BarChart chart, Bar bar, Tag tag, Ink ink, float nameWidth, float zero, double scale) {
         List<String> name = ink.wrap(faces, bar.label(), nameWidth + 0.1f);
-        float height = Math.max(ROW, name.size() * ink.leading() + 3);
+        float height = Math.max(rowHeight, name.size() * ink.leading() + 3);
         Tag row = tag.child("TR");
         Tag nameTag = row.child("TD");
         Tag valueTag = row.child("TD");
@@ -67,7 +71,7 @@ final class BarLayout {
             float length = (float) (Math.abs(bar.value().toDouble()) * scale);
             boolean below = bar.value().isNegative();
             float left = x + zero - (below ? length : 0);
-            canvas.box(left, top + 2, Math.max(0.3f, length), ROW - 5, below ? Look.FAINT : Look.ACCENT);
+            canvas.box(left, top + 2, Math.max(0.3f, length), rowHeight - 5, below ? Look.FAINT : Look.ACCENT);
             canvas.box(x + zero - 0.2f, top, 0.4f, height, Look.QUIET);
             String printed = value(chart, bar);
             float at = below ? left - 4 - ink.width(faces, printed) : left + length + 4;

@@ -14,6 +14,10 @@ final class BlockLayout {
     private static final float MEASURE = 520;
     /** In so much width, and no less, columns stand side by side. */
     private static final float WIDE = 500;
+    /** No running text is set smaller. */
+    private static final float SMALLEST = 7;
+
+    private static final float AIR = 10;
     /** So many points, and no fewer, run in two columns. */
     private static final int MANY_POINTS = 5;
 
@@ -21,23 +25,32 @@ final class BlockLayout {
     private final Printing printing;
     private final PageShape shape;
     private final float width;
+    private final Ink body;
 
     BlockLayout(Faces faces, Printing printing, PageShape shape, float width) {
+        this(faces, printing, shape, width, Ink.BODY);
+    }
+
+    private BlockLayout(Faces faces, Printing printing, PageShape shape, float width, Ink body) {
         this.faces = faces;
         this.printing = printing;
         this.shape = shape;
         this.width = width;
+        this.body = body;
     }
 
-    /** With its heading; the first section stands under the report's own. */
-    List<Piece> section(Section section, boolean first, Tag parent) {
+    /** With its heading. */
+    List<Piece> section(Section section, Tag parent) {
         Tag tag = parent.child("Sect");
         List<Piece> pieces = new ArrayList<>();
-        if (!first) {
-            pieces.add(sectionHeading(section, tag.child("H1")));
-        }
-        pieces.addAll(blocks(section.blocks(), tag, section.title()));
+        pieces.add(sectionHeading(section, tag.child("H1")));
+        pieces.addAll(blocks(section.blocks(), tag, section.title(), shape.contentHeight()));
         return pieces;
+    }
+
+    /** Without a heading, for it stands under the report's own, in what that leaves of the first page. */
+    List<Piece> first(Section section, float room, Tag parent) {
+        return blocks(section.blocks(), parent.child("Sect"), section.title(), room);
     }
 
     private Slab sectionHeading(Section section, Tag tag) {
@@ -51,15 +64,19 @@ final class BlockLayout {
                 .keptWithNext();
     }
 
-    private List<Piece> blocks(List<Block> blocks, Tag tag, String heading) {
+    /** @param room what is left of the page, so that blocks side by side can be made to fit */
+    private List<Piece> blocks(List<Block> blocks, Tag tag, String heading, float room) {
         List<Piece> pieces = new ArrayList<>();
         String said = heading;
         Block before = new Block.Heading(heading);
-        for (Block block : blocks) {
+        for (int i = 0; i < blocks.size(); i++) {
+            Block block = blocks.get(i);
             if (belongsTo(block, before) && pieces.get(pieces.size() - 1) instanceof Slab last) {
                 pieces.set(pieces.size() - 1, last.keptWithNext());
             }
-            pieces.addAll(block(block, tag, said));
+            List<? extends Piece> made = block(block, tag, said, room - height(pieces));
+            boolean leadsIn = block instanceof Block.Paragraph && i + 1 < blocks.size() && isShown(blocks.get(i + 1));
+            pieces.addAll(leadsIn ? keptTogether(made) : made);
             said = block instanceof Block.Heading words ? words.text() : said;
             before = block;
         }
@@ -73,20 +90,28 @@ final class BlockLayout {
                 || (block instanceof Block.Caution && (afterTable || before instanceof Block.Paragraph));
     }
 
-    private List<? extends Piece> block(Block block, Tag tag, String said) {
+    private List<? extends Piece> block(Block block, Tag tag, String said, float room) {
         if (block instanceof Block.Columns columns) {
             return columns(columns, tag, said);
         } else if (block instanceof Block.Cards cards) {
             return List.of(cards(cards, tag));
         } else if (block instanceof Block.Points points && points.points().size() >= MANY_POINTS && width >= WIDE) {
-            return List.of(columnSet(narrow(0.5f).points(points.points(), tag.child("L"))));
+            return List.of(columnSet(narrow(0.5f).at(Look.SMALL_BODY).points(points.points(), tag.child("L"))));
         }
-        return slabs(block, tag, said);
+        return block instanceof Block.Beside beside ? beside(beside, tag, said, room) : slabs(block, tag, said);
+    }
+
+    private static float height(List<Piece> pieces) {
+        float height = 0;
+        for (Piece piece : pieces) {
+            height += piece instanceof Slab slab ? slab.before() + slab.height() : 0;
+        }
+        return height;
     }
 
     private List<Slab> slabs(Block block, Tag tag, String said) {
         if (block instanceof Block.Paragraph paragraph) {
-            return paragraph(paragraph.text(), Ink.BODY, tag.child("P"), 5);
+            return paragraph(paragraph.text(), body, tag.child("P"), 5);
         } else if (block instanceof Block.Heading heading) {
             return keptTogether(paragraph(heading.text(), Ink.HEADING, tag.child("H2"), 13));
         } else if (block instanceof Block.Caution caution) {
@@ -96,13 +121,14 @@ final class BlockLayout {
         } else if (block instanceof Block.Figures figures) {
             return new FigureRow(faces, printing, width).slabs(figures.figures(), tag);
         } else if (block instanceof Block.Findings findings) {
-            return new FindingRows(faces, printing, width).slabs(findings.findings(), tag.child("L"));
+            return new FindingRows(faces, printing, width, body.size() + 0.5f)
+                    .slabs(findings.findings(), tag.child("L"));
         } else if (block instanceof Block.TableView view) {
             return table(view, tag, said);
         } else if (block instanceof ScatterChart chart) {
             return scatter(chart, tag, said);
         } else if (block instanceof Block.Beside beside) {
-            return beside(beside, tag, said);
+            return beside(beside, tag, said, shape.contentHeight());
         } else if (block instanceof Block.Columns columns) {
             return stack(columns.blocks(), tag, said);
         } else if (block instanceof Block.Cards cards) {
@@ -126,22 +152,27 @@ final class BlockLayout {
         return slabs;
     }
 
-    private static List<Slab> keptTogether(List<Slab> slabs) {
-        return slabs.stream().map(Slab::keptWithNext).toList();
+    /** What a paragraph before it leads up to. */
+    private static boolean isShown(Block block) {
+        return block instanceof Block.TableView || block instanceof ScatterChart || block instanceof BarChart;
+    }
+
+    private static List<Slab> keptTogether(List<? extends Piece> slabs) {
+        return slabs.stream().map(piece -> ((Slab) piece).keptWithNext()).toList();
     }
 
     private Slab caution(String text, Tag tag) {
-        Ink word = new Ink(Face.BOLD, Look.BODY, Look.ACCENT);
+        Ink word = new Ink(Face.BOLD, body.size(), Look.ACCENT);
         float wide = Math.min(width, MEASURE + 24);
-        List<String> lines = Ink.BODY.wrap(faces, text, wide - 24);
-        float height = (lines.size() + 1) * Ink.BODY.leading() + 12;
+        List<String> lines = body.wrap(faces, text, wide - 24);
+        float height = (lines.size() + 1) * body.leading() + 12;
         return Slab.of(9, height, (canvas, x, top) -> {
             canvas.box(x, top, wide, height, Look.TINT);
             canvas.box(x, top, 2.4f, height, Look.ACCENT);
-            float baseline = top + 6 + Ink.BODY.size();
+            float baseline = top + 6 + body.size();
             canvas.text(tag, word, x + 12, baseline, printing.words().get("caution"));
             for (int i = 0; i < lines.size(); i++) {
-                canvas.text(tag, Ink.BODY, x + 12, baseline + (i + 1) * Ink.BODY.leading(), lines.get(i));
+                canvas.text(tag, body, x + 12, baseline + (i + 1) * body.leading(), lines.get(i));
             }
         });
     }
@@ -150,10 +181,10 @@ final class BlockLayout {
         List<Slab> slabs = new ArrayList<>();
         for (String point : points) {
             Tag item = list.child("LI").child("LBody");
-            List<String> lines = Ink.BODY.wrap(faces, point, Math.min(width, MEASURE) - 12);
-            slabs.add(Slab.of(3, lines.size() * Ink.BODY.leading(), (canvas, x, top) -> {
-                canvas.box(x + 1, top + 4.2f, 3, 3, Look.ACCENT);
-                lines(canvas, item, Ink.BODY, x + 12, top, lines);
+            List<String> lines = body.wrap(faces, point, Math.min(width, MEASURE) - 12);
+            slabs.add(Slab.of(3, lines.size() * body.leading(), (canvas, x, top) -> {
+                canvas.box(x + 1, top + body.size() * 0.47f, 3, 3, Look.ACCENT);
+                lines(canvas, item, body, x + 12, top, lines);
             }));
         }
         return slabs;
@@ -214,7 +245,7 @@ final class BlockLayout {
     private List<? extends Piece> columns(Block.Columns columns, Tag tag, String said) {
         return width < WIDE
                 ? stack(columns.blocks(), tag, said)
-                : List.of(columnSet(narrow(0.5f).stack(columns.blocks(), tag, said)));
+                : List.of(columnSet(narrow(0.5f).at(Look.SMALL_BODY).stack(columns.blocks(), tag, said)));
     }
 
     private ColumnSet cards(Block.Cards cards, Tag tag) {
@@ -233,24 +264,35 @@ final class BlockLayout {
         return new ColumnSet(5, slabs, columnWidth(0.5f), PageShape.GUTTER, 2);
     }
 
-    private List<Slab> beside(Block.Beside beside, Tag tag, String said) {
+    /** In the largest type with which both fit into the room. */
+    private List<Slab> beside(Block.Beside beside, Tag tag, String said, float room) {
         if (width < WIDE) {
             List<Slab> slabs = new ArrayList<>(stack(beside.left(), tag, said));
             slabs.addAll(stack(beside.right(), tag, said));
             return slabs;
         }
+        Slab pair = pair(beside, tag, said, Look.BODY);
+        for (float size = Look.BODY - 0.5f; size >= SMALLEST && pair.before() + pair.height() > room; size -= 0.5f) {
+            pair = pair(beside, tag, said, size);
+        }
+        return List.of(pair);
+    }
+
+    private Slab pair(Block.Beside beside, Tag tag, String said, float size) {
         float share = beside.leftPercent() / 100f;
-        Slab left = Slab.stacked(5, narrow(share).stack(beside.left(), tag, said));
-        Slab right = Slab.stacked(5, narrow(1 - share).stack(beside.right(), tag, said));
+        Slab left = Slab.stacked(5, narrow(share).at(size).stack(beside.left(), tag, said));
+        Slab right = Slab.stacked(5, narrow(1 - share).at(size).stack(beside.right(), tag, said));
         float offset = columnWidth(share) + PageShape.GUTTER;
-        return List.of(Slab.of(5, Math.max(left.height(), right.height()), (canvas, x, top) -> {
+        return Slab.of(AIR, Math.max(left.height(), right.height()), (canvas, x, top) -> {
             left.painter().paint(canvas, x, top);
             right.painter().paint(canvas, x + offset, top);
-        }));
+        });
     }
 
     private List<Slab> stack(List<Block> blocks, Tag tag, String said) {
-        return blocks(blocks, tag, said).stream().map(piece -> (Slab) piece).toList();
+        return blocks(blocks, tag, said, shape.contentHeight()).stream()
+                .map(piece -> (Slab) piece)
+                .toList();
     }
 
     private float columnWidth(float share) {
@@ -258,7 +300,11 @@ final class BlockLayout {
     }
 
     private BlockLayout narrow(float share) {
-        return new BlockLayout(faces, printing, shape, columnWidth(share));
+        return new BlockLayout(faces, printing, shape, columnWidth(share), body);
+    }
+
+    private BlockLayout at(float size) {
+        return new BlockLayout(faces, printing, shape, width, body.at(size));
     }
 
     static void lines(Canvas canvas, Tag tag, Ink ink, float x, float top, List<String> lines) {

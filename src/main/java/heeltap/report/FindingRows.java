@@ -10,26 +10,29 @@ import java.util.List;
 /** Findings under each other: rank, sentence, amount, and the page to read on, which is a link. */
 final class FindingRows {
     private static final Ink RANK = new Ink(Face.SERIF, 15, Look.ACCENT);
-    private static final Ink SENTENCE = Ink.BODY.at(9.5f);
-    private static final Ink AMOUNT = new Ink(Face.BOLD, 9.5f, Look.INK);
     private static final Ink LINK = Ink.SMALL.in(Look.ACCENT);
     private static final float HANG = 20;
 
     private final Faces faces;
     private final Printing printing;
     private final float width;
+    private final Ink sentence;
+    private final Ink amount;
 
-    FindingRows(Faces faces, Printing printing, float width) {
+    /** @param size of the sentences, in points */
+    FindingRows(Faces faces, Printing printing, float width, float size) {
         this.faces = faces;
         this.printing = printing;
         this.width = width;
+        this.sentence = Ink.BODY.at(size);
+        this.amount = new Ink(Face.BOLD, size, Look.INK);
     }
 
     List<Slab> slabs(List<Finding> findings, Tag list) {
         float linkWidth = LINK.width(faces, printing.words().get("page", "99"));
         float amountWidth = 0;
         for (Finding finding : findings) {
-            amountWidth = Math.max(amountWidth, AMOUNT.width(faces, amount(finding)));
+            amountWidth = Math.max(amountWidth, amount.width(faces, amount(finding)));
         }
         float amountRight = width - linkWidth - 10;
         float room = amountRight - amountWidth - 12 - HANG;
@@ -42,14 +45,14 @@ final class FindingRows {
 
     private Slab row(int rank, Finding finding, Tag body, float room, float amountRight) {
         String number = printing.number(Exact.of(rank), Format.COUNT);
-        List<String> lines = SENTENCE.wrap(faces, finding.sentence(), room);
-        float height = lines.size() * SENTENCE.leading() + 9;
+        List<String> lines = sentence.wrap(faces, finding.sentence(), room);
+        float height = lines.size() * sentence.leading() + 9;
         return Slab.of(0, height, (canvas, x, top) -> {
-            float baseline = top + 4 + SENTENCE.size();
+            float baseline = top + 4 + sentence.size();
             canvas.text(body, RANK, x, baseline + 1, number);
-            BlockLayout.lines(canvas, body, SENTENCE, x + HANG, top + 4, lines);
+            BlockLayout.lines(canvas, body, sentence, x + HANG, top + 4, lines);
             if (finding.amount() != null) {
-                canvas.textRight(body, AMOUNT, x + amountRight, baseline, amount(finding));
+                canvas.textRight(body, amount, x + amountRight, baseline, amount(finding));
             }
             int page = canvas.pageOf(finding.section());
             if (page > 0) {

@@ -15,11 +15,14 @@ import org.jspecify.annotations.Nullable;
  * its mark as may be. Names are set from the most crowded mark on and then moved one by one as long as that helps.
  */
 final class LabelPlacement {
-    private static final double[] RINGS = {1.5, 5, 10, 16, 23, 31, 40, 51, 64, 80, 100, 125, 155, 190};
+    private static final double[] RINGS = {1.5, 5, 10, 16, 23, 31, 40, 51, 64, 80, 100, 125, 155, 190, 230, 280, 340};
     private static final int ANGLES = 24;
     private static final int PASSES = 8;
     private static final double GAP = 0.8;
     private static final double NEAR = 4;
+    /** What it costs a name to cover a line. */
+    private static final double LINE = 400;
+
     private static final double IMPOSSIBLE = Double.POSITIVE_INFINITY;
 
     /** A mark with its name's size. */
@@ -34,19 +37,24 @@ final class LabelPlacement {
 
     private final Rectangle2D area;
     private final List<Mark> marks;
+    private final List<Rectangle2D> taken;
     private final List<Rectangle2D> avoided;
     private final @Nullable Place[] places;
 
-    private LabelPlacement(Rectangle2D area, List<Mark> marks, List<Rectangle2D> avoided) {
+    private LabelPlacement(Rectangle2D area, List<Mark> marks, List<Rectangle2D> taken, List<Rectangle2D> avoided) {
+        this.taken = taken;
         this.avoided = avoided;
         this.area = area;
         this.marks = marks;
         this.places = new Place[marks.size()];
     }
 
-    /** @param avoided lines and words that names should rather not cover */
-    static LabelPlacement of(Rectangle2D area, List<Mark> marks, List<Rectangle2D> avoided) {
-        LabelPlacement placement = new LabelPlacement(area, marks, avoided);
+    /**
+     * @param taken places that no name may cover
+     * @param avoided lines that a name covers only where it finds no other room
+     */
+    static LabelPlacement of(Rectangle2D area, List<Mark> marks, List<Rectangle2D> taken, List<Rectangle2D> avoided) {
+        LabelPlacement placement = new LabelPlacement(area, marks, taken, avoided);
         placement.run();
         return placement;
     }
@@ -85,6 +93,9 @@ final class LabelPlacement {
                 moved |= improve(i);
             }
             moved |= untangle(order);
+        }
+        for (int i : order) {
+            places[i] = places[i] == null ? anywhere(i) : places[i];
         }
     }
 
@@ -173,7 +184,7 @@ final class LabelPlacement {
                 }
             }
         }
-        return best == null ? anywhere(i) : best;
+        return best;
     }
 
     private @Nullable Place anywhere(int i) {
@@ -229,14 +240,14 @@ final class LabelPlacement {
     /** No more exact than needed once it is above the limit. */
     private double cost(int i, Place place, double limit) {
         Rectangle2D box = place.box();
-        if (!area.contains(box)) {
+        if (!area.contains(box) || taken.stream().anyMatch(box::intersects)) {
             return IMPOSSIBLE;
         }
         Mark mark = marks.get(i);
         double cost = nearest(box, mark).distance(mark.x(), mark.y()) - mark.radius();
         cost += place.leader().isPresent() ? 6 : 0;
         cost += Math.abs(box.getCenterY() - mark.y()) * 0.08 + (box.getCenterX() < mark.x() ? 0.7 : 0);
-        cost += 9 * avoided.stream().filter(box::intersects).count();
+        cost += LINE * avoided.stream().filter(box::intersects).count();
         for (int j = 0; j < marks.size(); j++) {
             cost += j == i ? ownMark(box, mark) : besides(place, marks.get(j), places[j]);
             if (cost >= limit) {

@@ -31,6 +31,9 @@ final class Look {
     static final float SECTION = 18;
     static final float HEADING = 10.5f;
     static final float BODY = 9;
+    /** Of what stands in columns. */
+    static final float SMALL_BODY = 8.25f;
+
     static final float SMALL = 7.5f;
     static final float TABLE = 8.25f;
     /** No text of a table is set smaller. */

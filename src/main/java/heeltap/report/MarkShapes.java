@@ -26,6 +26,13 @@ final class MarkShapes {
         }
     }
 
+    /** A plain ring that stands for marks of every kind. */
+    static void outline(Graphics2D graphics, double x, double y, double radius) {
+        graphics.setPaint(Look.QUIET);
+        graphics.setStroke(new BasicStroke(0.8f));
+        graphics.draw(shape(0, x, y, radius));
+    }
+
     static Color color(int order) {
         return Look.MARKS.get(Math.floorMod(order, Look.MARKS.size()));
     }

@@ -161,7 +161,7 @@ final class NativeScatter {
                 PLOT.getY() * height,
                 PLOT.getWidth() * NativeCharts.WIDTH,
                 PLOT.getHeight() * height);
-        return LabelPlacement.of(area, marks, cutBoxes(area)).places();
+        return LabelPlacement.of(area, marks, List.of(), cutBoxes(area)).places();
     }
 
     private List<Rectangle2D> cutBoxes(Rectangle2D area) {

@@ -122,8 +122,8 @@ final class PageFlow {
     }
 
     private void addPage() {
+        y = pages.isEmpty() ? PageShape.FIRST_TOP : PageShape.TOP;
         pages.add(new Page(new ArrayList<>()));
-        y = PageShape.TOP;
     }
 
     private Page current() {

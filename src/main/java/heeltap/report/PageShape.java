@@ -12,6 +12,9 @@ record PageShape(float width, float height) {
     private static final Set<String> LETTER = Set.of("US", "CA");
 
     static final float SIDE = 50;
+    /** Of the first page, which has no running head. */
+    static final float FIRST_TOP = 42;
+
     static final float TOP = 58;
     static final float BOTTOM = 46;
     /** Between two columns. */

@@ -68,17 +68,18 @@ final class PdfReport {
 
     private List<Page> layOut(Tag root, Map<String, Integer> pageOfSection) {
         PageFlow flow = new PageFlow(shape);
-        boolean first = true;
+        BlockLayout layout = new BlockLayout(faces, printing, shape, shape.contentWidth());
         List<Section> sections = document.sections();
-        flow.add(List.of(masthead(root.child("H1"), sections.isEmpty() ? null : sections.get(0))));
-        for (Section section : sections) {
-            if (!first) {
+        Slab masthead = masthead(root.child("H1"), sections.isEmpty() ? null : sections.get(0));
+        flow.add(List.of(masthead));
+        float room = shape.contentHeight() + PageShape.TOP - PageShape.FIRST_TOP - masthead.height();
+        for (int i = 0; i < sections.size(); i++) {
+            Section section = sections.get(i);
+            if (i > 0) {
                 flow.begin(section.newPage());
             }
-            List<Piece> pieces =
-                    new BlockLayout(faces, printing, shape, shape.contentWidth()).section(section, first, root);
+            List<Piece> pieces = i == 0 ? layout.first(section, room, root) : layout.section(section, root);
             pageOfSection.put(section.id(), flow.add(pieces));
-            first = false;
         }
         return flow.pages();
     }

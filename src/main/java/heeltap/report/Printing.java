@@ -123,6 +123,6 @@ final class Printing {
     }
 
     String month(YearMonth month) {
-        return figures.month(month);
+        return figures.monthAlone(month);
     }
 }

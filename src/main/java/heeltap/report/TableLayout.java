@@ -129,11 +129,13 @@ final class TableLayout {
             Slab again,
             boolean withNext,
             boolean total) {
-        Ink ink = ink(row.emphasis(), total, widths.size());
+        Ink ink = ink(row.emphasis(), total, false, widths.size());
+        Ink nameInk = ink(row.emphasis(), total, true, widths.size());
         List<List<String>> texts = new ArrayList<>();
         int lines = 1;
         for (int c = 0; c < columns.size(); c++) {
-            List<String> wrapped = ink.wrap(faces, text(row, table, columns.get(c)), widths.of(c));
+            Ink own = c == 0 ? nameInk : ink;
+            List<String> wrapped = own.wrap(faces, text(row, table, columns.get(c)), widths.of(c));
             texts.add(wrapped);
             lines = Math.max(lines, wrapped.size());
         }
@@ -157,7 +159,7 @@ final class TableLayout {
                         float baseline = top + ROW_PADDING + (line - first) * leading + ink.size() * 0.95f;
                         float left = x + widths.left(c);
                         float start = right ? left + widths.of(c) - ink.width(faces, text.get(line)) : left;
-                        canvas.text(cells.get(c), ink, start, baseline, text.get(line));
+                        canvas.text(cells.get(c), c == 0 ? nameInk : ink, start, baseline, text.get(line));
                     }
                 }
                 if (last) {
@@ -178,13 +180,13 @@ final class TableLayout {
         return printing.cell(value, table.columns().get(column).format());
     }
 
-    private static Ink ink(Emphasis emphasis, boolean total, float size) {
+    private static Ink ink(Emphasis emphasis, boolean total, boolean first, float size) {
         if (total) {
             return new Ink(Face.BOLD, size, Look.INK);
         }
         return switch (emphasis) {
             case PLAIN -> new Ink(Face.PLAIN, size, Look.INK);
-            case MARKED -> new Ink(Face.BOLD, size, Look.INK);
+            case MARKED -> new Ink(first ? Face.BOLD : Face.PLAIN, size, Look.INK);
             case FAINT -> new Ink(Face.ITALIC, size, Look.QUIET);
         };
     }
@@ -209,10 +211,11 @@ final class TableLayout {
         float least = heading.widestWord(faces, head.heading());
         float[] wants = {Math.max(least, Math.min(heading.width(faces, head.heading()), numeric ? 52 : 90)), least};
         for (TableRow row : table.rows()) {
-            widen(wants, text(row, table, column), ink(row.emphasis(), false, size), numeric);
+            widen(wants, text(row, table, column), ink(row.emphasis(), false, true, size), numeric);
         }
         table.total()
-                .ifPresent(row -> widen(wants, text(row, table, column), ink(row.emphasis(), true, size), numeric));
+                .ifPresent(
+                        row -> widen(wants, text(row, table, column), ink(row.emphasis(), true, true, size), numeric));
         return wants;
     }
 

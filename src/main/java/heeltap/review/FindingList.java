@@ -195,8 +195,7 @@ final class FindingList {
                         row.sales().netSales(),
                         "finding.no-cost",
                         row.name(),
-                        words.money(row.sales().netSales()),
-                        row.cost().reason());
+                        words.money(row.sales().netSales()));
             }
         }
     }
@@ -266,26 +265,26 @@ final class FindingList {
     static List<String> decisions(ReviewFigures review, Words words) {
         List<String> points = new ArrayList<>();
         prices(review, words, points);
-        drinksOf(review, MarginClass.DOG).ifPresent(names -> points.add(words.say("decide.dogs", names)));
-        drinksOf(review, MarginClass.PUZZLE).ifPresent(names -> points.add(words.say("decide.puzzles", names)));
+        drinksOf(review, MarginClass.DOG, words).ifPresent(names -> points.add(words.say("decide.dogs", names)));
+        drinksOf(review, MarginClass.PUZZLE, words).ifPresent(names -> points.add(words.say("decide.puzzles", names)));
         List<String> onTheLine = review.rows().stream()
                 .filter(DrinkRow::isOnTheLine)
                 .map(DrinkRow::name)
                 .toList();
         if (!onTheLine.isEmpty()) {
-            points.add(words.say("decide.on-the-line", String.join("; ", onTheLine)));
+            points.add(words.say("decide.on-the-line", listed(onTheLine, words)));
         }
         long aside = review.setAside().stream()
                 .filter(row -> !row.nearest().isEmpty())
                 .count();
         if (aside > 0) {
-            points.add(words.say("decide.names", String.valueOf(aside)));
+            points.add(words.say(aside == 1 ? "decide.name" : "decide.names", String.valueOf(aside)));
         }
         long problems = review.problems().stream()
                 .filter(problem -> problem.severity() == Problem.Severity.FAULT)
                 .count();
         if (problems > 0) {
-            points.add(words.say("decide.faults", String.valueOf(problems)));
+            points.add(words.say(problems == 1 ? "decide.fault" : "decide.faults", String.valueOf(problems)));
         }
         return points;
     }
@@ -327,12 +326,21 @@ final class FindingList {
     }
 
     /** Drinks of a class that is sure enough to act on. */
-    private static Optional<String> drinksOf(ReviewFigures review, MarginClass wanted) {
+    private static Optional<String> drinksOf(ReviewFigures review, MarginClass wanted, Words words) {
         List<String> names = review.rows().stream()
                 .filter(row -> row.classed().classes().marginClass().equals(Optional.of(wanted)))
                 .filter(DrinkRow::isSure)
                 .map(DrinkRow::name)
                 .toList();
-        return names.isEmpty() ? Optional.empty() : Optional.of(String.join("; ", names));
+        return names.isEmpty() ? Optional.empty() : Optional.of(listed(names, words));
+    }
+
+    private static final int SHOWN_NAMES = 6;
+
+    /** The first few, and how many more there are. */
+    private static String listed(List<String> names, Words words) {
+        String shown = String.join("; ", names.subList(0, Math.min(SHOWN_NAMES, names.size())));
+        int more = names.size() - SHOWN_NAMES;
+        return more <= 0 ? shown : words.say("list.more", shown, String.valueOf(more));
     }
 }

@@ -35,16 +35,18 @@ final class Layout {
     static final String METHODS = "methods";
     static final String CAUTIONS = "cautions";
 
-    private static final int FIRST_PAGE_FINDINGS = 7;
+    private static final int MOST_BARS = 12;
 
     private final ReviewFigures review;
     private final Words words;
     private final Tables tables;
+    private final FrontPage front;
 
     private Layout(ReviewFigures review, Words words) {
         this.review = review;
         this.words = words;
         this.tables = Tables.of(review, words);
+        this.front = new FrontPage(review, words);
     }
 
     static Document of(ReviewFigures review, Words words) {
@@ -67,7 +69,7 @@ final class Layout {
 
     private List<Section> sections(List<Finding> findings) {
         List<Section> sections = new ArrayList<>();
-        sections.add(findingsPage(findings));
+        sections.add(front.page(findings));
         sections.add(section(PLOTS, true, plots()));
         sections.add(section(DRINKS, true, MenuSections.drinks(review, tables, words)));
         if (!review.chains().isEmpty()) {
@@ -88,10 +90,38 @@ final class Layout {
     }
 
     private List<Block> costs() {
-        return List.of(
+        List<Block> blocks = new ArrayList<>();
+        costDrivers().ifPresent(blocks::add);
+        blocks.add(
                 view(
                         tables.ingredients(),
                         "ingredient measure unit_cost price_basis supplier invoice date previous_unit_cost change_percent use margin_effect"));
+        return blocks;
+    }
+
+    /** The ingredients whose change of price moved the month's margin most, either way. */
+    private Optional<BarChart> costDrivers() {
+        Table ingredients = tables.ingredients();
+        List<BarChart.Bar> bars = new ArrayList<>();
+        for (int i = 0; i < ingredients.rows().size(); i++) {
+            if (ingredients.cell(i, "margin_effect") instanceof CellValue.Sum effect
+                    && !Money.of(effect.money().rounded(review.currency())).isZero()
+                    && ingredients.cell(i, "ingredient") instanceof CellValue.Text name) {
+                bars.add(new BarChart.Bar(name.text(), effect.money().amount()));
+            }
+        }
+        return chart("cost-drivers", "column.margin_effect", bars);
+    }
+
+    private Optional<BarChart> chart(String name, String valueTitle, List<BarChart.Bar> bars) {
+        List<BarChart.Bar> largest = bars.stream()
+                .sorted(Comparator.comparing((BarChart.Bar bar) -> bar.value().abs(), Comparator.reverseOrder()))
+                .limit(MOST_BARS)
+                .toList();
+        return largest.isEmpty()
+                ? Optional.empty()
+                : Optional.of(new BarChart(
+                        name, words.say("chart." + name), words.say(valueTitle), Format.MONEY, largest, false));
     }
 
     private List<Block> preparations() {
@@ -103,11 +133,21 @@ final class Layout {
                 view(tables.preparationLines(), "preparation ingredient amount unit cost computed written"));
     }
 
+    /** The checks that hold are counted; those that do not are listed. */
     private List<Block> checks() {
-        return List.of(
-                view(tables.files(), "file sheet kind encoding rows used ignored set_aside money printed_total holds"),
-                heading("table.controls.title"),
-                view(tables.controls(), "control scope expected found difference holds"));
+        Table controls = tables.controls();
+        Table failing = controls.where(row -> row.cells().contains(CellValue.of(false)));
+        int all = controls.rows().size();
+        int holding = all - failing.rows().size();
+        List<Block> blocks = new ArrayList<>();
+        blocks.add(view(tables.files(), "file sheet kind rows used ignored set_aside money printed_total holds"));
+        blocks.add(heading("table.controls.title"));
+        blocks.add(new Block.Paragraph(words.say(
+                "checks.hold", words.count(Exact.of(holding)), words.count(Exact.of(all)), controls.title())));
+        if (!failing.rows().isEmpty()) {
+            blocks.add(view(failing, "control scope expected found difference holds"));
+        }
+        return blocks;
     }
 
     private List<Block> cautions() {
@@ -119,99 +159,6 @@ final class Layout {
                 caution("caution.keep"),
                 caution("caution.prices"),
                 caution("caution.books"));
-    }
-
-    private Section findingsPage(List<Finding> findings) {
-        List<Block> left = new ArrayList<>();
-        left.add(new Block.Heading(words.say("findings.heading")));
-        left.add(
-                findings.isEmpty()
-                        ? text("findings.none")
-                        : new Block.Findings(
-                                findings.stream().limit(FIRST_PAGE_FINDINGS).toList()));
-        List<Block> right = new ArrayList<>();
-        List<String> decisions = FindingList.decisions(review, words);
-        if (!decisions.isEmpty()) {
-            right.add(new Block.Heading(words.say("decide.heading")));
-            right.add(new Block.Points(decisions));
-        }
-        right.add(new Block.Paragraph(joined()));
-        return new Section(
-                FINDINGS,
-                words.say("section." + FINDINGS),
-                false,
-                List.of(new Block.Figures(figures()), new Block.Beside(58, left, right)));
-    }
-
-    /** The share of the till's money that was joined to drinks. */
-    private String joined() {
-        Money all = review.tillMoney();
-        return StockTables.percentOf(review.joinedMoney(), all)
-                .map(percent -> words.say(
-                        "joined",
-                        words.figures().percent(percent, 2),
-                        words.money(all),
-                        words.money(review.asideMoney())))
-                .orElseGet(() -> words.say("joined.none"));
-    }
-
-    private List<Block.Figure> figures() {
-        Overview now = Overview.of(review.now(), review.currency());
-        Optional<Overview> before = review.before().map(month -> Overview.of(month, review.currency()));
-        List<Block.Figure> figures = new ArrayList<>();
-        figures.add(new Block.Figure(
-                words.say("figure.net-sales"),
-                CellValue.of(now.netSales()),
-                Format.MONEY,
-                before.map(old -> moneyChange(old.netSales(), now.netSales())).orElse("")));
-        figures.add(new Block.Figure(
-                words.say("figure.cost-percent"),
-                CellValue.of(now.costPercent().orElse(null)),
-                Format.PERCENT,
-                pointsChange(before.flatMap(Overview::costPercent), now.costPercent())));
-        figures.add(new Block.Figure(
-                words.say("figure.margin"),
-                CellValue.of(now.margin()),
-                Format.MONEY,
-                before.map(old -> moneyChange(old.margin(), now.margin())).orElse("")));
-        figures.add(new Block.Figure(
-                words.say("figure.sold"),
-                CellValue.of(now.sold()),
-                Format.COUNT,
-                before.filter(old -> old.sold().isPositive())
-                        .map(old -> percentChange(now.sold().minus(old.sold()).dividedBy(old.sold())))
-                        .orElse("")));
-        figures.add(new Block.Figure(
-                words.say("figure.unexplained"),
-                CellValue.of(now.unexplained().orElse(null)),
-                Format.MONEY,
-                before.flatMap(Overview::unexplained)
-                        .map(old -> words.say("change.was", words.money(old)))
-                        .orElse("")));
-        return figures;
-    }
-
-    private String moneyChange(Money before, Money now) {
-        return before.isPositive() ? percentChange(now.minus(before).dividedBy(before)) : "";
-    }
-
-    private String percentChange(Exact ratio) {
-        Exact percent = ratio.times(Exact.HUNDRED);
-        String sign = percent.isNegative() ? "" : "+";
-        return words.say("change.on", sign + words.percent(percent), monthBefore());
-    }
-
-    private String pointsChange(Optional<Exact> before, Optional<Exact> now) {
-        if (before.isEmpty() || now.isEmpty()) {
-            return "";
-        }
-        Exact points = now.get().minus(before.get());
-        String sign = points.isNegative() ? "" : "+";
-        return words.say("change.points", sign + words.figures().number(points, Format.AMOUNT), monthBefore());
-    }
-
-    private String monthBefore() {
-        return words.month(review.now().month().minusMonths(1));
     }
 
     private List<Block> plots() {
@@ -245,24 +192,13 @@ final class Layout {
         List<BarChart.Bar> bars = review.now().stock().values().stream()
                 .filter(line -> line.unexplainedCost()
                         .filter(cost ->
-                                !cost.rounded(review.currency()).toPlainString().matches("-?0(\\.0+)?"))
+                                !Money.of(cost.rounded(review.currency())).isZero())
                         .isPresent())
-                .sorted(Comparator.comparing(
-                        line -> line.unexplainedCost().orElse(Money.ZERO).abs(), Comparator.reverseOrder()))
-                .limit(12)
                 .map(line -> new BarChart.Bar(
                         line.movement().ingredient(),
                         line.unexplainedCost().orElse(Money.ZERO).amount()))
                 .toList();
-        return bars.isEmpty()
-                ? Optional.empty()
-                : Optional.of(new BarChart(
-                        "unexplained",
-                        words.say("chart.unexplained"),
-                        words.say("column.unexplained_cost"),
-                        Format.MONEY,
-                        bars,
-                        false));
+        return chart("unexplained", "column.unexplained_cost", bars);
     }
 
     /** Cost percent by month, when three or more months are present. */
@@ -284,7 +220,7 @@ final class Layout {
 
     private List<Block> setAsideBlocks() {
         List<Block> blocks = new ArrayList<>();
-        blocks.add(new Block.Paragraph(joined()));
+        blocks.add(new Block.Paragraph(front.joined()));
         if (review.setAside().isEmpty()) {
             blocks.add(text("set-aside.none"));
         } else {
@@ -307,7 +243,10 @@ final class Layout {
         List<WorkbookSheet> sheets = new ArrayList<>();
         sheets.add(new WorkbookSheet(
                 words.say("sheet.summary"),
-                List.of(new Block.Figures(figures()), new Block.Findings(findings), new Block.Paragraph(joined()))));
+                List.of(
+                        new Block.Figures(front.figures()),
+                        new Block.Findings(findings),
+                        new Block.Paragraph(front.joined()))));
         List<Block> plots = Plots.blocks(review.rows(), words);
         if (!plots.isEmpty()) {
             sheets.add(new WorkbookSheet(words.say("sheet.plots"), plots));

@@ -92,7 +92,7 @@ final class Plots {
         return new ScatterChart(
                 id(group) + "-margin",
                 words.say("plot.margin.title", group),
-                words.say("plot.margin.note", words.percent(rule)),
+                words.say("plot.margin.note", words.figures().percent(rule, rule.isWhole() ? 0 : 1)),
                 words.say("plot.popularity"),
                 words.say("plot.margin.axis"),
                 Format.PERCENT,

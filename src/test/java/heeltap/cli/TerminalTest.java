@@ -17,6 +17,7 @@ import java.time.Duration;
 import java.time.YearMonth;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
@@ -148,6 +149,24 @@ class TerminalTest {
         assertThat(checked.get("reports").isNull()).isTrue();
         assertThat(checked.get("findings")).isEqualTo(json.get("findings"));
         assertThat(Run.of("check", SAMPLE, "2025-01", "--json").out()).isEmpty();
+    }
+
+    @Test
+    void theBarsLanguageSpeaksWhateverTheMachines(@TempDir Path temp) throws IOException {
+        Path bar = CommandsTest.copy(
+                Path.of("src/test/resources/heeltap/golden/nested-preparations/input"), temp.resolve("bar"));
+        Locale before = Locale.getDefault();
+        try {
+            Locale.setDefault(Locale.GERMANY);
+            Run english = Run.of("check", bar.toString());
+            assertThat(english.out()).contains("Files read").doesNotContain("Dateien");
+            Files.writeString(
+                    bar.resolve("book/settings.csv"),
+                    "Setting,Value\ncurrency,EUR\nlanguage,it\nmenu prices include tax,no\n");
+            assertThat(Run.of("check", bar.toString()).out()).contains("File letti", "Denaro unito");
+        } finally {
+            Locale.setDefault(before);
+        }
     }
 
     @Test

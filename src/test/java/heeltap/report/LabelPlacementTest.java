@@ -24,22 +24,62 @@ class LabelPlacementTest {
     private static final Faces FACES = new Faces();
     private static final Printing PRINTING = new Printing(Locale.ENGLISH, Currency.getInstance("EUR"));
 
-    @Property(tries = 16)
-    void everyDrinkIsNamedWithoutOverlap(@ForAll @IntRange(min = 5, max = 80) int drinks, @ForAll long seed) {
-        ScatterChart chart = menu(drinks, new Random(seed));
-        ScatterDrawing drawing = new ScatterDrawing(FACES, PRINTING, chart, 495, 425);
+    /** A whole page holds up to eighty drinks. */
+    @Property(tries = 12)
+    void everyDrinkOfALargeMenuIsNamedOnAPage(@ForAll @IntRange(min = 5, max = 80) int drinks, @ForAll long seed) {
+        everyNameStandsFree(menu(drinks, new Random(seed)), 742, 439);
+    }
+
+    /** Half a page holds up to twenty-five. */
+    @Property(tries = 8)
+    void everyDrinkOfASmallMenuIsNamedOnHalfAPage(@ForAll @IntRange(min = 1, max = 25) int drinks, @ForAll long seed) {
+        everyNameStandsFree(menu(drinks, new Random(seed)), 357, 357);
+    }
+
+    private static void everyNameStandsFree(ScatterChart chart, float width, float height) {
+        ScatterDrawing drawing = new ScatterDrawing(FACES, PRINTING, chart, width, height);
+        ScatterFrame frame = drawing.frame();
         assertThat(drawing.unnamed()).isEmpty();
-        List<Place> places = drawing.places().stream().flatMap(Optional::stream).toList();
-        assertThat(places).hasSize(drinks);
-        for (int i = 0; i < drinks; i++) {
-            Rectangle2D box = places.get(i).box();
-            assertThat(drawing.data().contains(box))
-                    .as("%s leaves the plot", box)
+        List<Rectangle2D> names = drawing.places().stream()
+                .flatMap(Optional::stream)
+                .map(Place::box)
+                .toList();
+        assertThat(names).hasSize(chart.points().size());
+        List<Rectangle2D> others = new ArrayList<>(frame.cuts());
+        frame.quarters().forEach(quarter -> others.add(quarter.box()));
+        chart.points().forEach(point -> others.add(mark(frame, point)));
+        for (int i = 0; i < names.size(); i++) {
+            Rectangle2D name = names.get(i);
+            assertThat(frame.data().contains(name))
+                    .as("%s leaves the plot", name)
                     .isTrue();
-            for (int j = 0; j < i; j++) {
-                assertThat(box.intersects(places.get(j).box()))
-                        .as("%s over %s", box, places.get(j).box())
-                        .isFalse();
+            assertThat(names.subList(0, i)).noneMatch(name::intersects);
+            assertThat(others).noneMatch(name::intersects);
+        }
+    }
+
+    /** Inside the mark's outline whatever its shape. */
+    private static Rectangle2D mark(ScatterFrame frame, Point point) {
+        double radius = frame.radius(point) * 0.7; // the square inside the circle
+        return new Rectangle2D.Double(frame.x(point) - radius, frame.y(point) - radius, 2 * radius, 2 * radius);
+    }
+
+    /** The words of the quarters lie on no mark, no line and not on each other. */
+    @Property(tries = 12)
+    void theQuartersWordsLieOnNothing(@ForAll @IntRange(min = 1, max = 80) int drinks, @ForAll long seed) {
+        ScatterChart chart = menu(drinks, new Random(seed));
+        for (float width : new float[] {357, 742}) {
+            ScatterFrame frame = new ScatterFrame(FACES, PRINTING, chart, width, 340);
+            List<Rectangle2D> words =
+                    frame.quarters().stream().map(ScatterFrame.Quarter::box).toList();
+            assertThat(words).hasSize(4);
+            for (int i = 0; i < 4; i++) {
+                assertThat(frame.data().contains(words.get(i))).isTrue();
+                assertThat(frame.cuts()).noneMatch(words.get(i)::intersects);
+                assertThat(words.subList(0, i)).noneMatch(words.get(i)::intersects);
+                for (Point point : chart.points()) {
+                    assertThat(words.get(i).intersects(mark(frame, point))).isFalse();
+                }
             }
         }
     }
@@ -77,7 +117,11 @@ class LabelPlacementTest {
                 points,
                 List.of(new Cut(Exact.of(35), "70 % of an equal share")),
                 List.of(new Cut(Exact.of(22), "target 22 %")),
-                List.of("a", "b", "c", "d"),
+                List.of(
+                        "costly, little asked for",
+                        "costly, much asked for",
+                        "thrifty, little asked for",
+                        "thrifty, much asked for"),
                 "",
                 "",
                 "");
