@@ -16,7 +16,6 @@ final class StyleWitness {
     private static final int MOST_ROWS = 5000;
     private static final BigDecimal CENT = new BigDecimal("0.01");
 
-    private final Layout layout;
     private final Fields fields;
     private final @Nullable Field money;
     private final int[] products = new int[Decimals.values().length];
@@ -33,7 +32,6 @@ final class StyleWitness {
     record Verdict(Decimals style, String why) {}
 
     private StyleWitness(Layout layout) {
-        this.layout = layout;
         this.fields = new Fields(layout);
         this.money = List.of(Field.GROSS, Field.LINE_TOTAL, Field.NET, Field.COUNT, Field.AMOUNT).stream()
                 .filter(layout::has)
@@ -123,8 +121,9 @@ final class StyleWitness {
 
     private boolean isSum(Cell cell, Decimals style) {
         BigDecimal value = value(cell, style);
-        boolean some = value != null && value.signum() != 0;
-        return some && (isClose(value, all[at(style)]) || isClose(value, since[at(style)]));
+        return value != null
+                && value.signum() != 0
+                && (isClose(value, all[at(style)]) || isClose(value, since[at(style)]));
     }
 
     private boolean isProduct(Cell cell, Decimals style) {

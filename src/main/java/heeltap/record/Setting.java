@@ -96,6 +96,10 @@ public record Setting<T>(
             "group price elasticity",
             Exact.class,
             "such as -0.8: how a group's sales answer its prices; else published means, marked as such");
+    public static final Setting<Exact> TASTE_TOLERANCE_PERCENT = number(
+            "taste tolerance percent",
+            "10",
+            "how far a cheaper way to make a drink may move its alcohol, sugar and acidity");
     public static final Setting<PublishedElasticity> PUBLISHED_ELASTICITY = standard(
             "published price elasticity",
             PublishedElasticity.class,
@@ -190,7 +194,8 @@ public record Setting<T>(
             STIRRED_HEAT,
             THROWN_HEAT,
             BUILT_HEAT,
-            PUBLISHED_ELASTICITY);
+            PUBLISHED_ELASTICITY,
+            TASTE_TOLERANCE_PERCENT);
 
     private static <T> Setting<T> required(String name, Class<T> type, String meaning) {
         return new Setting<>(name, type, true, null, "", meaning);

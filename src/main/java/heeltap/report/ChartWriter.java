@@ -175,14 +175,14 @@ final class ChartWriter {
     private void text(XSSFRow row, int column, String text) {
         XSSFCell cell = row.createCell(column);
         boolean quoted = SheetWriter.startsLikeFormula(text);
-        cell.setCellStyle(parts.styles().body("", false, Emphasis.PLAIN, false, quoted));
+        cell.setCellStyle(parts.styles().body("", false, Emphasis.PLAIN, false, quoted, false));
         cell.setCellValue(text);
     }
 
     private XSSFCell number(XSSFRow row, int column, double value, Format format) {
         XSSFCell cell = row.createCell(column);
         String pattern = parts.styles().pattern(format, false, 4);
-        cell.setCellStyle(parts.styles().body(pattern, true, Emphasis.PLAIN, false, false));
+        cell.setCellStyle(parts.styles().body(pattern, true, Emphasis.PLAIN, false, false, false));
         cell.setCellValue(value);
         return cell;
     }

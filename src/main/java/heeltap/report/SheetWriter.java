@@ -14,12 +14,9 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.IntStream;
 import org.apache.poi.common.usermodel.HyperlinkType;
-import org.apache.poi.ss.usermodel.DataValidation;
-import org.apache.poi.ss.usermodel.DataValidationConstraint.OperatorType;
-import org.apache.poi.ss.usermodel.DataValidationHelper;
 import org.apache.poi.ss.util.CellRangeAddress;
-import org.apache.poi.ss.util.CellRangeAddressList;
 import org.apache.poi.xssf.usermodel.XSSFCell;
 import org.apache.poi.xssf.usermodel.XSSFCellStyle;
 import org.apache.poi.xssf.usermodel.XSSFHyperlink;
@@ -36,6 +33,8 @@ final class SheetWriter {
 
     private static final int CHART_ROWS = 32;
     private static final int TEXT_COLUMNS = 8;
+    private static final int CONTENTS_ROW = 3;
+    private static final int CONTENTS_COLUMN = 4;
     private static final double LEAST_WIDTH = 9;
     private static final double WIDEST_TEXT = 44;
 
@@ -47,6 +46,8 @@ final class SheetWriter {
     private final double[] widths = new double[256];
     private final Map<XSSFRow, String> paragraphs = new LinkedHashMap<>();
     private int next;
+    /** Whether columns in which nothing stands are hidden: where the sheet holds one table and nothing else. */
+    private boolean hides;
 
     SheetWriter(WorkbookParts parts, XSSFSheet sheet) {
         this.parts = parts;
@@ -78,6 +79,7 @@ final class SheetWriter {
     }
 
     void blocks(List<Block> blocks) {
+        hides = tables.isEmpty() && blocks.size() == 1 && blocks.get(0) instanceof Block.TableView;
         blocks.forEach(this::block);
     }
 
@@ -89,15 +91,18 @@ final class SheetWriter {
         next++;
     }
 
+    /** Beside what stands on the sheet already, from the row of its first table on. */
     void contents(List<String> sheets) {
-        next++;
-        text(parts.styles().subtitle(), parts.words().get("contents"));
+        int at = CONTENTS_ROW;
+        cell(at++, CONTENTS_COLUMN, parts.styles().heading(false))
+                .setCellValue(parts.words().get("contents"));
         for (String name : sheets) {
-            row();
-            XSSFCell cell = cell(next - 1, 0, parts.styles().link());
+            XSSFCell cell = cell(at++, CONTENTS_COLUMN, parts.styles().link());
             cell.setCellValue(name);
             link(cell, TablePlace.quoted(name) + "!A1");
+            widen(CONTENTS_COLUMN, parts.characters(name) + 3);
         }
+        next = Math.max(next, at);
     }
 
     static void link(XSSFCell cell, String target) {
@@ -112,14 +117,40 @@ final class SheetWriter {
                 sheet.setColumnWidth(i, (int) Math.round(Math.min(widths[i], 60) * 256));
             }
         }
+        hideEmptyColumns();
         double across = 0;
         for (int i = 0; i < TEXT_COLUMNS; i++) {
-            across += widths[i] > 0 ? Math.min(widths[i], 60) : sheet.getDefaultColumnWidth();
+            across += sheet.isColumnHidden(i)
+                    ? 0
+                    : widths[i] > 0 ? Math.min(widths[i], 60) : sheet.getDefaultColumnWidth();
         }
         double room = across * 0.94 - 2;
         paragraphs.forEach((row, text) -> row.setHeightInPoints(parts.lines(text, room) * 13.5f + 3));
         sheet.setDisplayGridlines(false);
         sheet.setPrintGridlines(false);
+    }
+
+    /** In whole characters of the normal font, as printed; hidden columns are nothing. */
+    double width(int column) {
+        return sheet.isColumnHidden(column) ? 0 : Math.min(widths[column], 60);
+    }
+
+    private void hideEmptyColumns() {
+        for (int c = 1; hides && c < tables.get(0).table().columns().size(); c++) {
+            if (isEmpty(tables.get(0).table(), c)) {
+                sheet.setColumnHidden(c, true);
+            }
+        }
+    }
+
+    /** A column that the reader may fill is never empty in this sense. */
+    private static boolean isEmpty(Table table, int column) {
+        return !table.rows().isEmpty()
+                && table.columns().get(column).input() == Column.Input.NONE
+                && table.rows().stream().allMatch(row -> row.cells().get(column) instanceof CellValue.Blank)
+                && table.total()
+                        .filter(row -> !(row.cells().get(column) instanceof CellValue.Blank))
+                        .isEmpty();
     }
 
     private void block(Block block) {
@@ -165,7 +196,7 @@ final class SheetWriter {
             row();
             boxed(next - 1, 0, figure.name());
             String pattern = parts.styles().pattern(figure.format(), true, 4);
-            XSSFCell cell = cell(next - 1, 1, parts.styles().body(pattern, true, Emphasis.MARKED, false, false));
+            XSSFCell cell = cell(next - 1, 1, parts.styles().body(pattern, true, Emphasis.MARKED, false, false, true));
             value(cell, figure.value());
             boxed(next - 1, 2, figure.change());
         }
@@ -177,11 +208,11 @@ final class SheetWriter {
         widen(0, 62);
         for (Finding finding : findings) {
             XSSFRow row = row();
-            int lines = parts.lines(finding.sentence(), 60);
+            int lines = parts.lines(finding.sentence(), 54);
             row.setHeightInPoints(lines * 13.5f + 2);
             boxed(next - 1, 0, finding.sentence());
             String pattern = parts.styles().pattern(Format.MONEY, true, 4);
-            XSSFCell cell = cell(next - 1, 1, parts.styles().body(pattern, true, Emphasis.PLAIN, false, false));
+            XSSFCell cell = cell(next - 1, 1, parts.styles().body(pattern, true, Emphasis.PLAIN, false, false, false));
             if (finding.amount() != null) {
                 cell.setCellValue(finding.amount().amount().toDouble());
             }
@@ -199,7 +230,7 @@ final class SheetWriter {
     }
 
     private void boxed(int row, int column, String text) {
-        cell(row, column, parts.styles().body("", false, Emphasis.PLAIN, false, startsLikeFormula(text)))
+        cell(row, column, parts.styles().body("", false, Emphasis.PLAIN, false, startsLikeFormula(text), false))
                 .setCellValue(text);
         widen(column, Math.min(WIDEST_TEXT, parts.characters(text) + 2));
     }
@@ -212,6 +243,10 @@ final class SheetWriter {
         if (!table.note().isEmpty()) {
             wrapped(parts.styles().note(), table.note());
         }
+        boolean someHidden = hides && IntStream.range(1, table.columns().size()).anyMatch(c -> isEmpty(table, c));
+        if (someHidden) {
+            wrapped(parts.styles().note(), parts.words().get("hidden"));
+        }
         TablePlace place = new TablePlace(sheet.getSheetName(), table, next);
         tables.add(place);
         List<String> patterns = new ArrayList<>();
@@ -222,27 +257,8 @@ final class SheetWriter {
         headingRow(table);
         table.rows().forEach(row -> bodyRow(place, row, patterns, false));
         table.total().ifPresent(row -> bodyRow(place, row, patterns, true));
-        validate(place);
+        new LiveCells(parts, sheet, place).setUp();
         next++;
-    }
-
-    /** Where the reader types, only numbers that make sense are taken. */
-    private void validate(TablePlace place) {
-        DataValidationHelper helper = sheet.getDataValidationHelper();
-        for (int c = 0; c < place.table().columns().size() && !place.isEmpty(); c++) {
-            Column column = place.table().columns().get(c);
-            if (column.input() != Column.Input.NONE) {
-                boolean fromZero = column.input() == Column.Input.FROM_ZERO;
-                DataValidation validation = helper.createValidation(
-                        helper.createDecimalConstraint(
-                                fromZero ? OperatorType.GREATER_OR_EQUAL : OperatorType.LESS_THAN, "0", ""),
-                        new CellRangeAddressList(place.firstRow(), place.lastRow(), c, c));
-                validation.setShowErrorBox(true);
-                validation.createErrorBox(
-                        column.heading(), parts.words().get(fromZero ? "typeNumber" : "typeBelowZero"));
-                sheet.addValidationData(validation);
-            }
-        }
     }
 
     private void headingRow(Table table) {
@@ -269,7 +285,7 @@ final class SheetWriter {
             String pattern = parts.styles().pattern(column.format(), value, patterns.get(c));
             XSSFCellStyle style = column.input() != Column.Input.NONE && !total
                     ? parts.styles().input(pattern)
-                    : parts.styles().body(pattern, column.format().isNumeric(), row.emphasis(), total, quoted);
+                    : parts.styles().body(pattern, column.format().isNumeric(), row.emphasis(), total, quoted, c == 0);
             XSSFCell cell = cell(next - 1, c, style);
             String formula = total ? (place.isEmpty() ? "" : column.total()) : column.formula();
             if (!formula.isEmpty() && !(value instanceof CellValue.Blank)) {
@@ -277,7 +293,7 @@ final class SheetWriter {
             }
             value(cell, value);
             if (value instanceof CellValue.Text text) {
-                lines = Math.max(lines, parts.lines(text.text(), widths[c] - 2.5));
+                lines = Math.max(lines, parts.lines(text.text(), widths[c] * 0.93 - 2.5));
             }
         }
         sheetRow.setHeightInPoints(Math.min(400, lines * 13f + 2));
@@ -352,7 +368,8 @@ final class SheetWriter {
     }
 
     XSSFCell cell(int row, int column, XSSFCellStyle style) {
-        XSSFCell cell = sheet.getRow(row).createCell(column);
+        XSSFRow existing = sheet.getRow(row);
+        XSSFCell cell = (existing == null ? sheet.createRow(row) : existing).createCell(column);
         cell.setCellStyle(style);
         return cell;
     }

@@ -24,8 +24,6 @@ import java.util.Set;
 import java.util.TimeZone;
 import java.util.stream.IntStream;
 import org.apache.poi.ooxml.POIXMLProperties;
-import org.apache.poi.ss.usermodel.PaperSize;
-import org.apache.poi.ss.util.CellRangeAddress;
 import org.apache.poi.util.LocaleUtil;
 import org.apache.poi.xssf.usermodel.XSSFName;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
@@ -81,7 +79,8 @@ final class WorkbookReport {
         plotData.ifPresent(sheet -> new ChartWriter(parts, tables, sheet).write(charts));
         nameColumns();
         for (int i = 0; i < workbook.getNumberOfSheets(); i++) {
-            setUp(workbook.getSheetAt(i));
+            XSSFSheet sheet = workbook.getSheetAt(i);
+            new SheetPages(document, parts, sheet, Optional.ofNullable(writers.get(sheet.getSheetName()))).setUp();
         }
         workbook.setActiveSheet(0);
         workbook.setSelectedTab(0);
@@ -159,39 +158,6 @@ final class WorkbookReport {
                 }
             }
         }
-    }
-
-    private void setUp(XSSFSheet sheet) {
-        sheet.getPrintSetup().setLandscape(true);
-        sheet.getPrintSetup()
-                .setPaperSize(PageShape.isLetter(document.language()) ? PaperSize.LETTER_PAPER : PaperSize.A4_PAPER);
-        sheet.setFitToPage(true);
-        sheet.getPrintSetup().setFitWidth((short) 1);
-        sheet.getPrintSetup().setFitHeight((short) 0);
-        sheet.getHeader().setLeft("&\"Arial,Bold\"" + plain(document.bar()));
-        sheet.getHeader().setRight(plain(parts.printing().month(document.month())));
-        String amounts = parts.words().get("amounts", document.currency().getCurrencyCode());
-        sheet.getFooter().setLeft(plain(sheet.getSheetName() + " \u00B7 " + amounts));
-        sheet.getFooter().setRight("&P / &N");
-        SheetWriter writer = writers.get(sheet.getSheetName());
-        if (writer != null && !writer.tables().isEmpty()) {
-            TablePlace place = writer.tables().get(0);
-            boolean chartBefore = writer.charts().stream().anyMatch(chart -> chart.row() < place.headingRow());
-            if (!chartBefore && place.headingRow() < 14) {
-                sheet.createFreezePane(place.table().columns().size() > 6 ? 1 : 0, place.firstRow());
-                sheet.setRepeatingRows(new CellRangeAddress(place.headingRow(), place.headingRow(), -1, -1));
-            }
-            sheet.setAutoFilter(new CellRangeAddress(
-                    place.headingRow(),
-                    Math.max(place.headingRow(), place.lastRow()),
-                    0,
-                    place.table().columns().size() - 1));
-        }
-    }
-
-    /** In headers and footers an ampersand begins a command. */
-    private static String plain(String text) {
-        return text.replace("&", "&&");
     }
 
     private void describe() {

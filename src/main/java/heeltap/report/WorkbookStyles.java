@@ -116,10 +116,15 @@ final class WorkbookStyles {
         });
     }
 
-    /** A cell of a table's body or total row. */
-    XSSFCellStyle body(String pattern, boolean numeric, Emphasis emphasis, boolean total, boolean quoted) {
-        return style(String.join("|", pattern, emphasis.name(), "" + numeric + total + quoted), style -> {
-            if (total || emphasis == Emphasis.MARKED) {
+    /**
+     * A cell of a table's body or total row.
+     *
+     * @param named whether it names its row: the one cell that a marked row sets in bold
+     */
+    XSSFCellStyle body(
+            String pattern, boolean numeric, Emphasis emphasis, boolean total, boolean quoted, boolean named) {
+        return style(String.join("|", pattern, emphasis.name(), "" + numeric + total + quoted + named), style -> {
+            if (total || (named && emphasis == Emphasis.MARKED)) {
                 style.setFont(font(10, true, false, Look.INK));
             } else if (emphasis == Emphasis.FAINT) {
                 style.setFont(font(10, false, true, Look.QUIET));

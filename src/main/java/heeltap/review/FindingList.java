@@ -41,6 +41,7 @@ final class FindingList {
         list.aboveTarget();
         list.priceGains();
         list.lastReview();
+        list.cheaperWays();
         list.unknownNames();
         list.withoutCost();
         list.withoutPrice();
@@ -130,6 +131,20 @@ final class FindingList {
                         words.money(new Money(change.high())));
             }
         }
+    }
+
+    /** The drink whose best cheaper way saves most. */
+    private void cheaperWays() {
+        review.ways().stream()
+                .filter(way -> way.savingAMonth().isPresent())
+                .max(Comparator.comparing(way -> way.savingAMonth().orElseThrow()))
+                .ifPresent(way -> add(
+                        Layout.PRICES,
+                        way.savingAMonth().orElseThrow(),
+                        "finding.cheaper",
+                        way.drink(),
+                        CheaperTable.sentence(way, way.way().orElseThrow(), words),
+                        words.money(way.savingAMonth().orElseThrow())));
     }
 
     /** How last month's suggestions that were followed turned out. */

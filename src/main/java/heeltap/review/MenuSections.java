@@ -84,6 +84,13 @@ final class MenuSections {
                 view(
                         tables.prices(),
                         "drink price_now price_suggested target_cost_price margin_price prime_cost_price elasticity_low elasticity elasticity_high elasticity_source"),
+                heading("table.cheaper_ways.title"),
+                tables.cheaperWays().rows().isEmpty()
+                        ? text("cheaper.none")
+                        : view(
+                                tables.cheaperWays(),
+                                "drink cost_percent_new target_cost_percent ingredient written cost share_percent way saving_a_serve saving_a_month labour_change new_allergens"),
+                new Block.Caution(words.say("caution.cheaper")),
                 heading("table.demand.title"),
                 text("demand.read"),
                 view(

@@ -18,6 +18,7 @@ final class Methods {
             "certainty",
             "target",
             "demand",
+            "cheaper",
             "break-even",
             "omnes",
             "stock",

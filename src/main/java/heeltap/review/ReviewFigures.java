@@ -19,6 +19,7 @@ import java.util.Optional;
  * @param months all months present up to the one reviewed, in order; the last is the one reviewed
  * @param rows drinks in the book's order
  * @param prices what is said of the price of each drink listed on the last day
+ * @param ways the lines that drive the cost of drinks whose price does not mend it, with cheaper ways
  * @param advice what stock says of the coming month, for each ingredient in the book's order
  * @param chains steps from the month before, then from the same month last year, where they are present
  * @param files how every file was understood
@@ -30,6 +31,7 @@ record ReviewFigures(
         List<MonthFigures> months,
         List<DrinkRow> rows,
         PriceAdvice prices,
+        List<CheaperWay> ways,
         List<GroupRange> ranges,
         Map<String, StockAdvice> advice,
         List<LedgerTables.Chain> chains,

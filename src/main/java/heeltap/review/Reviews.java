@@ -115,6 +115,7 @@ public final class Reviews {
         List<MonthFigures> months = MonthStage.all(book, input.names(), calendar, input.months());
         MonthFigures now = months.get(months.size() - 1);
         List<DrinkRow> rows = MenuStage.of(book, now, calendar, words);
+        PriceAdvice prices = PriceStage.of(book, calendar, months, rows);
         ChangeSides sides = new ChangeSides(book);
         List<LedgerTables.Chain> chains = new ArrayList<>();
         for (YearMonth earlier : List.of(now.month().minusMonths(1), now.month().minusYears(1))) {
@@ -143,7 +144,8 @@ public final class Reviews {
                 book,
                 months,
                 rows,
-                PriceStage.of(book, calendar, months, rows),
+                prices,
+                CheaperWays.of(book, now, prices.prices()),
                 RangeStage.of(book, rows),
                 StockAdvice.of(book, months),
                 chains,

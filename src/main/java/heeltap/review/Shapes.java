@@ -119,6 +119,27 @@ final class Shapes {
             "follow_percent:PERCENT",
             "order_percent:PERCENT");
 
+    /** Where a price will not mend it. */
+    static final TableShape CHEAPER_WAYS = TableShape.of(
+            "cheaper_ways",
+            "drink",
+            "cost_percent_new:PERCENT",
+            "target_cost_percent:PERCENT",
+            "ingredient",
+            "written",
+            "cost:FINE_MONEY",
+            "share_percent:PERCENT",
+            "way",
+            "cost_after:UNIT_MONEY",
+            "saving_a_serve:UNIT_MONEY",
+            "served:COUNT",
+            "saving_a_month:MONEY",
+            "alcohol_g_change:AMOUNT",
+            "sugar_g_change:AMOUNT",
+            "acid_g_change:AMOUNT",
+            "new_allergens",
+            "labour_change:UNIT_MONEY");
+
     static final TableShape LAST_REVIEW = TableShape.of(
             "last_review",
             "drink",

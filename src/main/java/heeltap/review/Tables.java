@@ -36,7 +36,8 @@ record Tables(
         Table preparationSheets,
         Table losses,
         Table demand,
-        Table lastReview) {
+        Table lastReview,
+        Table cheaperWays) {
 
     static Tables of(ReviewFigures review, Words words) {
         Book book = review.book();
@@ -69,7 +70,8 @@ record Tables(
                 PreparationSheets.table(book, now, words),
                 TraceTables.losses(book, now, currency, words),
                 PriceTables.demand(review.prices(), review.months(), words),
-                PriceTables.lastReview(review.prices(), words));
+                PriceTables.lastReview(review.prices(), words),
+                CheaperTable.of(review.ways(), words));
     }
 
     /** In the order of the contract, then those beyond it. */
@@ -101,7 +103,8 @@ record Tables(
                 preparationSheets,
                 losses,
                 demand,
-                lastReview);
+                lastReview,
+                cheaperWays);
     }
 
     static List<Control> controls(ReviewFigures review, Words words) {

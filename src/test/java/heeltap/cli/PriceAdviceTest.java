@@ -1,0 +1,160 @@
+package heeltap.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import heeltap.document.CellValue;
+import java.io.IOException;
+import java.math.BigDecimal;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Map;
+import org.apache.commons.csv.CSVFormat;
+import org.apache.commons.csv.CSVParser;
+import org.apache.commons.csv.CSVRecord;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** What the review says of prices: the sample bar by its own limits and months, a small bar by hand. */
+class PriceAdviceTest {
+    @TempDir
+    private static Path out;
+
+    @TempDir
+    private Path folder;
+
+    @BeforeAll
+    static void review() {
+        for (String month : List.of("2026-09", "2026-10")) {
+            Run run = Run.of(
+                    "review", "sample-input", month, "--out", out.resolve(month).toString());
+            assertThat(run.code()).isZero();
+        }
+    }
+
+    @Test
+    void suggestionsKeepTheSettingsAndAddUpToTheirGroup() throws IOException {
+        BigDecimal sum = BigDecimal.ZERO;
+        int changed = 0;
+        for (CSVRecord row : csv("2026-10", "prices")) {
+            sum = row.get("expected_margin_change").isEmpty()
+                    ? sum
+                    : sum.add(new BigDecimal(row.get("expected_margin_change")));
+            if (row.get("price_suggested").equals(row.get("price_now"))) {
+                continue;
+            }
+            changed++;
+            BigDecimal price = new BigDecimal(row.get("price_suggested"));
+            assertThat(price.remainder(new BigDecimal("0.50"))).isEqualByComparingTo("0");
+            assertThat(new BigDecimal(row.get("change_percent")).abs()).isLessThanOrEqualTo(new BigDecimal("8"));
+            assertThat(new BigDecimal(row.get("chance_of_gain_percent"))).isGreaterThanOrEqualTo(new BigDecimal("70"));
+            assertThat(row.get("held")).isEqualTo("no");
+            assertThat(row.get("reason")).isNotEmpty();
+        }
+        BigDecimal groups = BigDecimal.ZERO;
+        for (CSVRecord group : csv("2026-10", "price_groups")) {
+            groups = groups.add(new BigDecimal(group.get("expected_margin_change")));
+            changed -= Integer.parseInt(group.get("changed"));
+        }
+        assertThat(changed).isZero();
+        // two dozen rows, each rounded once
+        assertThat(sum).isCloseTo(groups, within(new BigDecimal("0.15")));
+    }
+
+    /** No state is kept: what September's own review said is what October says it had said, for a month a day longer. */
+    @Test
+    void octoberRemembersWhatSeptemberSuggested() throws IOException {
+        List<CSVRecord> outcomes = csv("2026-10", "last_review");
+        assertThat(outcomes).extracting(row -> row.get("drink")).containsExactly("Spritz");
+        CSVRecord outcome = outcomes.get(0);
+        CSVRecord then = csv("2026-09", "prices").stream()
+                .filter(row -> row.get("drink").equals("Spritz"))
+                .findFirst()
+                .orElseThrow();
+        assertThat(outcome.get("price_now")).isEqualTo(then.get("price_suggested"));
+        assertThat(outcome.get("price_before")).isEqualTo(then.get("price_now"));
+        for (String figure : List.of("units_expected", "units_low", "units_high")) {
+            assertThat(Double.parseDouble(outcome.get(figure)))
+                    .isCloseTo(Double.parseDouble(then.get(figure)) * 31 / 30, within(1e-6));
+        }
+        double sold = Double.parseDouble(outcome.get("sold"));
+        boolean inside = sold >= Double.parseDouble(outcome.get("units_low"))
+                && sold <= Double.parseDouble(outcome.get("units_high"));
+        assertThat(outcome.get("inside")).isEqualTo(inside ? "yes" : "no");
+    }
+
+    /**
+     * 50 ml of gin at 20 for 700 ml and 40 ml of a bought syrup at 6.50 for 500 ml. The house syrup has the same sugar at
+     * 0.065 for 100 ml: 40 x (0.013 - 0.00065) = 0.494 a serve. 45 ml of gin are a tenth less alcohol: 5 x 20 / 700; 37.5
+     * ml of syrup are 6.25 % less sugar, 35 ml would be 12.5 %.
+     */
+    @Test
+    void cheaperWaysKeepTheTasteAndSaveWhatTheyCost() {
+        WrittenBar bar = sweetBar();
+        WrittenBar.Reviewed review = bar.review(folder);
+        List<Map<String, CellValue>> ways = review.rows("cheaper_ways");
+        assertThat(ways)
+                .extracting(row -> text(row, "ingredient"), row -> text(row, "way"), row -> cents(row))
+                .containsExactly(
+                        org.assertj.core.groups.Tuple.tuple(
+                                "Gin", "Taste it with 45 ml of Gin in place of 50 ml.", "14.29"),
+                        org.assertj.core.groups.Tuple.tuple(
+                                "Bought syrup",
+                                "Taste it with House syrup, made in house, in place of Bought syrup.",
+                                "49.40"),
+                        org.assertj.core.groups.Tuple.tuple(
+                                "Bought syrup", "Taste it with 37.5 ml of Bought syrup in place of 40 ml.", "3.25"));
+    }
+
+    @Test
+    void aTighterTasteLeavesOnlyWhatTastesTheSame() {
+        WrittenBar bar = sweetBar().row("book/settings.csv", "taste tolerance percent|2");
+        assertThat(bar.review(folder).rows("cheaper_ways"))
+                .extracting(row -> text(row, "way"))
+                .containsExactly("", "Taste it with House syrup, made in house, in place of Bought syrup.");
+    }
+
+    private static WrittenBar sweetBar() {
+        return new WrittenBar()
+                .file("book/settings.csv", "Setting|Value", "currency|EUR", "menu prices include tax|no")
+                .file(
+                        "book/ingredients.csv",
+                        "Ingredient|Group|Measure|ABV|Sugar|List price|List pack",
+                        "Gin|Spirits|ml|40||20|70cl",
+                        "Bought syrup|Other|ml||65|6.50|50cl",
+                        "Sugar|Dry|g||100|1|1kg")
+                .file("book/preparations.csv", "Preparation|Makes|Unit|Measure", "House syrup|100|ml|ml")
+                .file("book/drinks.csv", "Drink|Price", "Sweet gin|4")
+                .file(
+                        "book/specs.csv",
+                        "Item|Ingredient|Amount|Unit",
+                        "Sweet gin|Gin|50|ml",
+                        "Sweet gin|Bought syrup|40|ml",
+                        "House syrup|Sugar|65|g")
+                .file("2026-10/sales.csv", "Date|Item|Quantity|Net", "2026-10-02|Sweet gin|100|400");
+    }
+
+    private static String text(Map<String, CellValue> row, String column) {
+        return row.get(column) instanceof CellValue.Text text ? text.text() : "";
+    }
+
+    private static String cents(Map<String, CellValue> row) {
+        return row.get("saving_a_month") instanceof CellValue.Sum sum
+                ? sum.money().amount().round(2, java.math.RoundingMode.HALF_UP).toPlainString()
+                : "";
+    }
+
+    private static List<CSVRecord> csv(String month, String table) throws IOException {
+        try (CSVParser parser = CSVParser.parse(
+                Files.readString(out.resolve(month + "/tables/" + table + ".csv")),
+                CSVFormat.RFC4180
+                        .builder()
+                        .setHeader()
+                        .setSkipHeaderRecord(true)
+                        .get())) {
+            return parser.getRecords();
+        }
+    }
+}
