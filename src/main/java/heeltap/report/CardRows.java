@@ -95,13 +95,13 @@ final class CardRows {
     private void line(Line line, Emphasis emphasis) {
         int row = writer.startRow();
         String name = line.note().isEmpty() ? line.name() : line.name() + " \u2013 " + line.note();
-        writer.cell(row, 0, parts.styles().body("", false, emphasis, false, SheetWriter.startsLikeFormula(name)))
+        writer.cell(row, 0, parts.styles().body("", false, emphasis, false, SheetWriter.startsLikeFormula(name), true))
                 .setCellValue(name);
         writer.widen(0, 44);
         List<Optional<Measured>> amounts = line.amounts();
         for (int c = 0; c < amounts.size(); c++) {
             String pattern = amounts.get(c).map(CardRows::pattern).orElse("");
-            XSSFCell cell = writer.cell(row, c + 1, parts.styles().body(pattern, true, emphasis, false, false));
+            XSSFCell cell = writer.cell(row, c + 1, parts.styles().body(pattern, true, emphasis, false, false, true));
             amounts.get(c).ifPresent(amount -> cell.setCellValue(amount.amount().toDouble()));
             writer.widen(c + 1, 16);
         }
@@ -115,7 +115,7 @@ final class CardRows {
         }
         int row = writer.nextRow() - 1;
         XSSFCell cell =
-                writer.cell(row, column, parts.styles().body(pattern(usual.get()), true, Emphasis.PLAIN, false, false));
+                writer.cell(row, column, parts.styles().body(pattern(usual.get()), true, Emphasis.PLAIN, false, false, false));
         String own = new CellReference(wholeRow, column, true, true).formatAsString();
         String batch = new CellReference(wholeRow, 1, true, true).formatAsString();
         String amount = new CellReference(row, 1).formatAsString();
