@@ -1,12 +1,12 @@
 package heeltap.cli;
 
+import java.io.File;
 import java.io.FileDescriptor;
 import java.io.FileOutputStream;
 import java.io.OutputStreamWriter;
 import java.io.PrintStream;
 import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.DateTimeException;
 import java.time.YearMonth;
@@ -71,7 +71,7 @@ public final class Main implements Runnable {
         return args.length == 1
                 && !args[0].startsWith("-")
                 && !commands.getSubcommands().containsKey(args[0])
-                && Files.isDirectory(Path.of(args[0]));
+                && new File(args[0]).isDirectory();
     }
 
     private static PrintWriter writer(PrintStream stream) {

@@ -27,8 +27,12 @@ record InvoiceHeader(
     private static final List<String> LABELS =
             List.of("label supplier", "label invoice", "label date", "label currency", "label total");
 
-    /** With what a row says; null where the row says nothing of the kind. */
-    @Nullable InvoiceHeader with(Row row, Locale language, YearMonth month) {
+    /**
+     * With what a row says; null where the row says nothing of the kind.
+     *
+     * @param style of the money in the lines, which a total above them has too
+     */
+    @Nullable InvoiceHeader with(Row row, Locale language, Decimals style, YearMonth month) {
         InvoiceHeader header = this;
         boolean said = false;
         List<Cell> cells = row.cells();
@@ -41,7 +45,7 @@ record InvoiceHeader(
                     ? (i + 1 < cells.size() ? cells.get(i + 1) : null)
                     : Cell.text(0, value);
             if (!label.isEmpty() && cell != null) {
-                header = header.with(label, cell, language, month);
+                header = header.with(label, cell, language, style, month);
                 said = true;
             }
             if (RowWords.is("credit note", colon < 0 ? text : text.substring(0, colon)) || startsAsCredit(text)) {
@@ -77,7 +81,7 @@ record InvoiceHeader(
         return "";
     }
 
-    private InvoiceHeader with(String label, Cell cell, Locale language, YearMonth month) {
+    private InvoiceHeader with(String label, Cell cell, Locale language, Decimals style, YearMonth month) {
         String value = TextFold.trim(cell.text());
         return switch (label) {
             case "label supplier" -> new InvoiceHeader(value, number, date, currency, creditNote, total);
@@ -86,7 +90,7 @@ record InvoiceHeader(
             case "label date" ->
                 new InvoiceHeader(supplier, number, dateOf(cell, language, month), currency, creditNote, total);
             case "label currency" -> new InvoiceHeader(supplier, number, date, value, creditNote, total);
-            default -> new InvoiceHeader(supplier, number, date, currency, creditNote, numberOf(cell, language));
+            default -> new InvoiceHeader(supplier, number, date, currency, creditNote, numberOf(cell, style));
         };
     }
 
@@ -94,11 +98,10 @@ record InvoiceHeader(
         return new InvoiceHeader(supplier, number, date, currency, true, total);
     }
 
-    private static @Nullable BigDecimal numberOf(Cell cell, Locale language) {
+    private static @Nullable BigDecimal numberOf(Cell cell, Decimals style) {
         if (cell.number() != null) {
             return cell.number();
         }
-        Decimals style = Decimals.of(language);
         BigDecimal value = NumberText.parse(cell.text(), style);
         return value != null ? value : NumberText.parse(cell.text(), style.other());
     }

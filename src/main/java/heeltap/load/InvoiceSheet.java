@@ -68,7 +68,7 @@ final class InvoiceSheet {
 
     void read(Rows rows) {
         for (Row row : layout.above()) {
-            InvoiceHeader said = header.with(row, context.language(), context.month());
+            InvoiceHeader said = with(header, row);
             header = said == null ? header : said;
         }
         sheet.read(row -> {
@@ -90,9 +90,7 @@ final class InvoiceSheet {
         boolean numbers = reading.number(fields, Field.QUANTITY) != null
                 || reading.number(fields, Field.UNIT_PRICE) != null
                 || reading.number(fields, Field.LINE_TOTAL) != null;
-        InvoiceHeader said = numbers && !product.isEmpty() && !isLabel(row)
-                ? null
-                : header.with(row, context.language(), context.month());
+        InvoiceHeader said = numbers && !product.isEmpty() && !isLabel(row) ? null : with(header, row);
         if (said != null) {
             if (!said.number().equals(header.number())) {
                 said = restart(row);
@@ -108,6 +106,12 @@ final class InvoiceSheet {
         record(row, product, rows);
     }
 
+    private @Nullable InvoiceHeader with(InvoiceHeader before, Row row) {
+        Decimals style = reading.style(Field.LINE_TOTAL);
+        return before.with(
+                row, context.language(), style == null ? Decimals.of(context.language()) : style, context.month());
+    }
+
     /** {@code Invoice no:} or {@code Invoice no} in the first cell is no product, whatever numbers stand beside it. */
     private static boolean isLabel(Row row) {
         String first = TextFold.trim(row.cells().get(0).text());
@@ -119,7 +123,7 @@ final class InvoiceSheet {
     private InvoiceHeader restart(Row row) {
         block++;
         InvoiceHeader fresh = new InvoiceHeader(header.supplier(), "", null, header.currency(), false, null);
-        InvoiceHeader said = fresh.with(row, context.language(), context.month());
+        InvoiceHeader said = with(fresh, row);
         return said == null ? fresh : said;
     }
 

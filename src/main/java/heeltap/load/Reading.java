@@ -132,6 +132,11 @@ final class Reading {
         return kind.orElse(null);
     }
 
+    /** How a field's numbers are written; null where its column mixes both styles. */
+    @Nullable Decimals style(Field field) {
+        return decimals[field.at()];
+    }
+
     /** The number of a field; null where the cell is blank or cannot be read. */
     @Nullable BigDecimal number(Fields fields, Field field) {
         Cell cell = fields.find(field);

@@ -141,7 +141,7 @@ final class FindingList {
                 .ifPresent(way -> add(
                         Layout.PRICES,
                         way.savingAMonth().orElseThrow(),
-                        "finding.cheaper",
+                        "finding.cheaper-way",
                         way.drink(),
                         CheaperTable.sentence(way, way.way().orElseThrow(), words),
                         words.money(way.savingAMonth().orElseThrow())));

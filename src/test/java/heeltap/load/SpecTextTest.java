@@ -51,6 +51,8 @@ class SpecTextTest {
                 "2 pumps|-|Vanilla syrup|2|pumps|Vanilla syrup",
                 "2 parts|-|Gin|2|parts|Gin",
                 "1 shot|-|Gin|1|shot|Gin",
+                "2 jiggers|-|Gin|2|jiggers|Gin",
+                "1|Jigger|Gin|1|Jigger|Gin",
                 "a dash|-|Bitters|1|dash|Bitters",
                 "two dashes|-|Bitters|2|dashes|Bitters",
                 "half|each|Lime|0.5|each|Lime",
