@@ -114,8 +114,8 @@ final class CardRows {
             return;
         }
         int row = writer.nextRow() - 1;
-        XSSFCell cell =
-                writer.cell(row, column, parts.styles().body(pattern(usual.get()), true, Emphasis.PLAIN, false, false, false));
+        XSSFCell cell = writer.cell(
+                row, column, parts.styles().body(pattern(usual.get()), true, Emphasis.PLAIN, false, false, false));
         String own = new CellReference(wholeRow, column, true, true).formatAsString();
         String batch = new CellReference(wholeRow, 1, true, true).formatAsString();
         String amount = new CellReference(row, 1).formatAsString();
