@@ -93,6 +93,8 @@ final class BlockLayout {
     private List<? extends Piece> block(Block block, Tag tag, String said, float room) {
         if (block instanceof Block.Columns columns) {
             return columns(columns, tag, said);
+        } else if (block instanceof Block.Cards cards) {
+            return List.of(cards(cards, tag));
         } else if (block instanceof Block.Points points && points.points().size() >= MANY_POINTS && width >= WIDE) {
             return List.of(columnSet(narrow(0.5f).at(Look.SMALL_BODY).points(points.points(), tag.child("L"))));
         }
@@ -129,6 +131,8 @@ final class BlockLayout {
             return beside(beside, tag, said, shape.contentHeight());
         } else if (block instanceof Block.Columns columns) {
             return stack(columns.blocks(), tag, said);
+        } else if (block instanceof Block.Cards cards) {
+            return cardSlabs(cards, width, tag);
         }
         return bars((BarChart) block, tag, said);
     }
@@ -242,6 +246,18 @@ final class BlockLayout {
         return width < WIDE
                 ? stack(columns.blocks(), tag, said)
                 : List.of(columnSet(narrow(0.5f).at(Look.SMALL_BODY).stack(columns.blocks(), tag, said)));
+    }
+
+    private ColumnSet cards(Block.Cards cards, Tag tag) {
+        float column = (width - (cards.columns() - 1) * PageShape.GUTTER) / cards.columns();
+        return new ColumnSet(5, cardSlabs(cards, column, tag), column, PageShape.GUTTER, cards.columns());
+    }
+
+    private List<Slab> cardSlabs(Block.Cards cards, float column, Tag tag) {
+        CardLayout layout = new CardLayout(faces, printing, column);
+        List<Slab> slabs = new ArrayList<>();
+        cards.cards().forEach(card -> slabs.addAll(layout.slabs(card, shape.contentHeight(), tag)));
+        return slabs;
     }
 
     private ColumnSet columnSet(List<Slab> slabs) {
