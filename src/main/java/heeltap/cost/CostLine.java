@@ -19,6 +19,8 @@ import org.jspecify.annotations.Nullable;
  *     share that the line bears; null without a cost
  * @param cost unitCost × amount × (1 + waste/100), unrounded; null where either is unknown
  * @param computed whether the amount was solved from a target
+ * @param form what is done with it
+ * @param note the spec's, for the person who makes it
  */
 public record CostLine(
         String ingredient,
@@ -29,4 +31,20 @@ public record CostLine(
         @Nullable Money unitCost,
         @Nullable Money cost,
         boolean computed,
-        Place place) {}
+        Form form,
+        String note,
+        Place place) {
+    /** What a line brings, as the hand meets it. */
+    public enum Form {
+        /** Whole fruit, or an amount of its juice. */
+        JUICE,
+        /** A liquid, or something that mixes in as one. */
+        LIQUID,
+        /** A dry acid. */
+        ACID,
+        /** Dry sugar or salt. */
+        SOLUBLE,
+        /** Peel, spice, leaf, garnish: what is put in, and often taken out again. */
+        SOLID
+    }
+}

@@ -52,6 +52,7 @@ public final class Costs {
         problems.addAll(versions.problems());
         for (Ingredient ingredient : book.ingredients()) {
             ingredients.putIfAbsent(ingredient.name(), supply(ingredient, prices));
+            problems.addAll(Allergens.notListed(ingredient));
         }
     }
 

@@ -1,5 +1,6 @@
 package heeltap.cost;
 
+import heeltap.match.Match;
 import heeltap.mixture.Contents;
 import heeltap.quantity.Amount;
 import heeltap.quantity.Exact;
@@ -93,6 +94,20 @@ record Row(
                 && contents.sugarG() + contents.acidG() + contents.saltG() < 0.9 * contents.massG();
     }
 
+    private CostLine.Form form() {
+        if (juiceMl != null) {
+            return CostLine.Form.JUICE;
+        }
+        boolean measured = supply != null && supply.traits().measure() == Measure.ML;
+        Contents held = supply == null ? Contents.NOTHING : supply.contents();
+        double dry = held.sugarG() + held.acidG() + held.saltG();
+        if (held.massG() > 0 && dry >= 0.9 * held.massG()) {
+            return held.acidG() > 0.5 * held.massG() ? CostLine.Form.ACID : CostLine.Form.SOLUBLE;
+        }
+        boolean served = supply != null && supply.kind() != Match.Kind.INGREDIENT;
+        return measured || served || isLiquid() ? CostLine.Form.LIQUID : CostLine.Form.SOLID;
+    }
+
     CostLine costLine() {
         Money whole = supply == null ? null : supply.unitCost();
         Money unitCost = whole == null ? null : whole.times(share());
@@ -109,6 +124,8 @@ record Row(
                 unitCost,
                 whole == null || taken == null ? null : whole.times(taken),
                 isToTarget(),
+                form(),
+                line.note(),
                 line.place());
     }
 }

@@ -13,6 +13,7 @@ public sealed interface Block
                 Block.TableView,
                 Block.Columns,
                 Block.Beside,
+                Block.Cards,
                 ScatterChart,
                 BarChart {
     /** A paragraph. */
@@ -57,4 +58,11 @@ public sealed interface Block
      * @param leftPercent how much of the width the left stack takes, 1 to 99
      */
     record Beside(int leftPercent, List<Block> left, List<Block> right) implements Block {}
+
+    /**
+     * Cards to work from, in columns; none is parted by a page's end where it fits on one.
+     *
+     * @param columns on a page, 2 or 3
+     */
+    record Cards(int columns, List<Card> cards) implements Block {}
 }

@@ -1,11 +1,13 @@
 package heeltap.report;
 
+import heeltap.document.Card;
 import heeltap.document.CellValue;
 import heeltap.document.Figures;
 import heeltap.document.Format;
 import heeltap.quantity.Exact;
 import heeltap.quantity.Money;
 import java.math.BigDecimal;
+import java.math.RoundingMode;
 import java.text.DecimalFormat;
 import java.text.FieldPosition;
 import java.text.NumberFormat;
@@ -58,6 +60,15 @@ final class Printing {
         return value instanceof CellValue.Sum sum && format != Format.FINE_MONEY
                 ? money(sum.money())
                 : cell(value, format);
+    }
+
+    /** An amount to weigh or measure, with its unit. */
+    String measured(Card.Measured measured) {
+        String number = figures.plain(
+                measured.amount().round(measured.decimals(), RoundingMode.HALF_UP),
+                measured.least(),
+                measured.decimals());
+        return measured.unit().isEmpty() ? number : number + "\u00A0" + measured.unit();
     }
 
     String money(Money money) {

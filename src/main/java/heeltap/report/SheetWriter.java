@@ -36,7 +36,7 @@ final class SheetWriter {
     private static final int CONTENTS_ROW = 3;
     private static final int CONTENTS_COLUMN = 4;
     private static final double LEAST_WIDTH = 9;
-    private static final double WIDEST_TEXT = 44;
+    private static final double WIDEST_TEXT = 58;
 
     private final WorkbookParts parts;
     private final XSSFSheet sheet;
@@ -172,6 +172,9 @@ final class SheetWriter {
         } else if (block instanceof Block.Beside beside) {
             blocks(beside.left());
             blocks(beside.right());
+        } else if (block instanceof Block.Cards cards) {
+            CardRows rows = new CardRows(parts, this);
+            cards.cards().forEach(rows::write);
         } else if (block instanceof Block.TableView view) {
             table(view.table());
         } else if (block instanceof ScatterChart || block instanceof BarChart) {
@@ -236,7 +239,9 @@ final class SheetWriter {
         if (next > 3) {
             next++;
         }
-        text(parts.styles().subtitle(), table.title());
+        if (!table.title().equals(sheet.getSheetName())) {
+            text(parts.styles().subtitle(), table.title());
+        }
         if (!table.note().isEmpty()) {
             wrapped(parts.styles().note(), table.note());
         }
@@ -322,7 +327,7 @@ final class SheetWriter {
         return head.format().isNumeric() ? widest : Math.min(widest, WIDEST_TEXT);
     }
 
-    private void widen(int column, double characters) {
+    void widen(int column, double characters) {
         widths[column] = Math.max(widths[column], characters);
     }
 
@@ -331,24 +336,40 @@ final class SheetWriter {
     }
 
     /** One line across the sheet. */
-    private void text(XSSFCellStyle style, String text) {
+    void text(XSSFCellStyle style, String text) {
         row();
         cell(next - 1, 0, style).setCellValue(text);
     }
 
     /** A paragraph over the first columns, as high as it needs. */
-    private void wrapped(XSSFCellStyle style, String text) {
+    void wrapped(XSSFCellStyle style, String text) {
         XSSFRow row = row();
         cell(next - 1, 0, style).setCellValue(parts.fitting(text));
         sheet.addMergedRegion(new CellRangeAddress(next - 1, next - 1, 0, TEXT_COLUMNS - 1));
         paragraphs.put(row, text);
     }
 
+    /** Leaves a row free. */
+    void skip() {
+        next++;
+    }
+
+    /** Begins a row and returns its number. */
+    int startRow() {
+        row();
+        return next - 1;
+    }
+
+    /** As high as a text in a column of so many characters needs. */
+    void fit(int row, String text, double characters) {
+        sheet.getRow(row).setHeightInPoints(parts.lines(text, characters) * 13f + 2);
+    }
+
     private XSSFRow row() {
         return sheet.createRow(next++);
     }
 
-    private XSSFCell cell(int row, int column, XSSFCellStyle style) {
+    XSSFCell cell(int row, int column, XSSFCellStyle style) {
         XSSFRow existing = sheet.getRow(row);
         XSSFCell cell = (existing == null ? sheet.createRow(row) : existing).createCell(column);
         cell.setCellStyle(style);

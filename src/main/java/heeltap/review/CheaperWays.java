@@ -180,7 +180,7 @@ final class CheaperWays {
     private static boolean isKin(Ingredient other, Ingredient now) {
         Set<String> words = new HashSet<>(kind(now));
         words.retainAll(kind(other));
-        return other != now && !words.isEmpty();
+        return !other.name().equals(now.name()) && !words.isEmpty();
     }
 
     private static Set<String> kind(Ingredient ingredient) {

@@ -66,16 +66,21 @@ final class CostTables {
         return table.done();
     }
 
-    /** Who says what it is made of, for an ingredient that a spec of the last day uses. */
+    /** Who says what it is made of, for an ingredient that a spec of the last day uses, in a drink or a preparation. */
     private static String contentsFrom(Ingredient row, MonthFigures month) {
         String ingredient = row.name();
         boolean used =
-                month.costs().drinks().stream().anyMatch(drink -> drink.use().containsKey(ingredient));
+                month.costs().drinks().stream().anyMatch(drink -> drink.use().containsKey(ingredient))
+                        || month.costs().preparations().stream()
+                                .anyMatch(made -> made.use().containsKey(ingredient));
         if (!used) {
             return "";
         }
-        if (month.costs().drinks().stream()
-                .anyMatch(drink -> drink.unknownComposition().contains(ingredient))) {
+        boolean unknown = month.costs().drinks().stream()
+                        .anyMatch(drink -> drink.unknownComposition().contains(ingredient))
+                || month.costs().preparations().stream()
+                        .anyMatch(made -> made.unknownComposition().contains(ingredient));
+        if (unknown) {
             return "unknown";
         }
         return month.costs()
@@ -108,6 +113,15 @@ final class CostTables {
         return (some ? "book; " : "") + "published table: " + String.join("; ", parts);
     }
 
+    /** The ingredients in use of which the published table told something; empty for none. */
+    static Optional<String> fromPublishedTable(Book book, MonthFigures month) {
+        List<String> names = book.ingredients().stream()
+                .filter(ingredient -> contentsFrom(ingredient, month).contains("published table"))
+                .map(Ingredient::name)
+                .toList();
+        return names.isEmpty() ? Optional.empty() : Optional.of(String.join("; ", names));
+    }
+
     /** What the last move of its price does to the month's margin: -(new - previous) × use. */
     static Optional<Money> marginEffect(IngredientPrice price, Exact use) {
         return price.unitCost() == null || price.previousUnitCost() == null
@@ -120,6 +134,7 @@ final class CostTables {
 
     static Table preparations(Book book, MonthFigures month, Words words) {
         Filling table = Shapes.PREPARATIONS.fill(words.texts());
+        Map<String, Exact> expected = ComingMonth.preparations(book, month);
         for (Preparation preparation : book.preparations()) {
             PreparationCost cost = month.costs().preparationOn(preparation.name(), month.lastDay());
             Exact use = month.use().byPreparation().getOrDefault(preparation.name(), Exact.ZERO);
@@ -135,6 +150,18 @@ final class CostTables {
                     .set("month_use", CellValue.of(use))
                     .set("batches", number(makes.filter(Exact::isPositive).map(use::dividedBy)))
                     .set("note", CellValue.of(note(cost, words)));
+            Optional<Exact> coming = Optional.ofNullable(expected.get(preparation.name()));
+            cells.set("minutes", CellValue.of(cost.minutes()))
+                    .set("expected_use", number(coming))
+                    .set(
+                            "expected_batches",
+                            number(coming.flatMap(
+                                    need -> makes.filter(Exact::isPositive).map(need::dividedBy))))
+                    .set("allergens", CellValue.of(String.join("; ", cost.allergens())))
+                    .set("cautions", CellValue.of(String.join(" ", Cautions.of(cost, words))));
+            if (preparation.measure() == Measure.ML && cost.unitCost() != null) {
+                cells.set("litre_cost", CellValue.of(cost.unitCost().times(Exact.of(1000))));
+            }
             contents(cost, cells);
             table.add(cost.batchCost() == null ? Emphasis.MARKED : Emphasis.PLAIN, cells);
         }
@@ -159,6 +186,10 @@ final class CostTables {
                 .set("sugar_g_per_100ml", physical(one.sugarG() * per100))
                 .set("citric_g_per_100ml", physical(one.citricG() * per100))
                 .set("malic_g_per_100ml", physical(one.malicG() * per100));
+        cells.set("acidity_as_citric_g_per_100ml", physical(one.acidityAsCitricG() * per100))
+                .set("tartaric_g_per_100ml", physical(one.tartaricG() * per100))
+                .set("other_acid_g_per_100ml", physical(one.otherAcidG() * per100))
+                .set("volume_estimated", CellValue.of(one.estimated()));
         if (cost.unknownComposition().isEmpty()) {
             cells.set("salt_percent", physical(one.saltG() / one.massG() * 100));
         }

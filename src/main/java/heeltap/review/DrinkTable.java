@@ -22,8 +22,8 @@ final class DrinkTable {
     private final Words words;
 
     private DrinkTable(Settings settings, Words words) {
-        this.words = words;
         this.settings = settings;
+        this.words = words;
     }
 
     static Table of(List<DrinkRow> rows, Settings settings, Words words) {
@@ -64,6 +64,7 @@ final class DrinkTable {
         figures(row, cells);
         classes(row, cells);
         glass(row, cells);
+        cells.set("cautions", CellValue.of(String.join(" ", Cautions.of(row.cost(), words))));
         return cells;
     }
 

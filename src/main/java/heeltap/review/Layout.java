@@ -81,6 +81,7 @@ final class Layout {
         sections.add(section(INVOICES, false, StockSections.invoices(tables, words)));
         sections.add(section(LEDGER, false, StockSections.ledger(review, tables, words)));
         sections.add(section(PREPARATIONS, true, preparations()));
+        sections.addAll(WorkSections.sections(review, words));
         sections.add(section(SET_ASIDE, true, setAsideBlocks()));
         sections.add(section(CHECKS, false, checks()));
         sections.add(section(METHODS, true, List.of(new Block.Columns(Methods.blocks(words)))));
@@ -129,8 +130,7 @@ final class Layout {
                         tables.preparations(),
                         "preparation makes unit batch_cost unit_cost labour abv_percent sugar_g_per_100ml citric_g_per_100ml malic_g_per_100ml keeps_days month_use batches"),
                 heading("table.preparation_lines.title"),
-                view(tables.preparationLines(), "preparation ingredient amount unit cost computed written"),
-                new Block.Columns(List.of(caution("caution.acids"), caution("caution.keep"))));
+                view(tables.preparationLines(), "preparation ingredient amount unit cost computed written"));
     }
 
     /** The checks that hold are counted; those that do not are listed. */
@@ -261,6 +261,9 @@ final class Layout {
                     List.of(new Block.TableView(
                             table,
                             table.columns().stream().map(column -> column.key()).toList()))));
+            if (table.name().equals(tables.preparationLines().name())) {
+                sheets.addAll(WorkSections.sheets(review, words));
+            }
         }
         List<Block> about = new ArrayList<>(Methods.blocks(words));
         about.add(caution("caution.alcohol"));

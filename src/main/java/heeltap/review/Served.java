@@ -60,6 +60,12 @@ final class Served {
         content("acid_g_per_100ml", glass.per100Ml(glass.acidG()));
         content("acidity_as_citric_g_per_100ml", glass.per100Ml(glass.acidityAsCitricG()));
         content("salt_g_per_100ml", glass.per100Ml(glass.saltG()));
+        content("mass_g", glass.served().massG());
+        content("density", glass.served().density());
+        content("citric_g", glass.served().citricG());
+        content("malic_g", glass.served().malicG());
+        content("tartaric_g", glass.served().tartaricG());
+        content("other_acid_g", glass.served().otherAcidG());
         content("energy_kcal", glass.energyKcal());
         content("energy_kj", glass.energyKj());
     }

@@ -60,7 +60,14 @@ final class Shapes {
             "on_the_line:YES_NO",
             "class_hangs_on_rule:YES_NO",
             "methods_disagree:YES_NO",
-            "advice");
+            "advice",
+            "cautions",
+            "mass_g:AMOUNT",
+            "density:AMOUNT",
+            "citric_g:AMOUNT",
+            "malic_g:AMOUNT",
+            "tartaric_g:AMOUNT",
+            "other_acid_g:AMOUNT");
     static final TableShape PRICES = TableShape.of(
             "prices",
             "drink",
@@ -203,7 +210,17 @@ final class Shapes {
             "keeps_days:COUNT",
             "month_use:AMOUNT",
             "batches:AMOUNT",
-            "note");
+            "note",
+            "litre_cost:UNIT_MONEY",
+            "minutes:COUNT",
+            "expected_use:AMOUNT",
+            "expected_batches:AMOUNT",
+            "acidity_as_citric_g_per_100ml:AMOUNT",
+            "allergens",
+            "cautions",
+            "volume_estimated:YES_NO",
+            "tartaric_g_per_100ml:AMOUNT",
+            "other_acid_g_per_100ml:AMOUNT");
     static final TableShape PREPARATION_LINES = TableShape.of(
             "preparation_lines",
             "preparation",
@@ -213,6 +230,18 @@ final class Shapes {
             "cost:FINE_MONEY",
             "computed:YES_NO",
             "written");
+    static final TableShape PREPARATION_SHEETS = TableShape.of(
+            "preparation_sheets",
+            "preparation",
+            "line:COUNT",
+            "ingredient",
+            "batch_amount:AMOUNT",
+            "month_amount:AMOUNT",
+            "unit",
+            "batch_printed",
+            "month_printed",
+            "computed:YES_NO",
+            "note");
     static final TableShape STOCK = TableShape.of(
             "stock",
             "ingredient",

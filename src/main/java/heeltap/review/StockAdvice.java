@@ -5,7 +5,6 @@ import heeltap.quantity.Exact;
 import heeltap.quantity.Money;
 import heeltap.quantity.Pack;
 import heeltap.record.Book;
-import heeltap.record.Drink;
 import heeltap.record.Ingredient;
 import heeltap.record.Setting;
 import heeltap.stock.Reconciliation;
@@ -18,7 +17,6 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.TreeMap;
 
 /**
  * What an ingredient's stock says of the month to come.
@@ -53,7 +51,7 @@ record StockAdvice(
     static Map<String, StockAdvice> of(Book book, List<MonthFigures> months) {
         MonthFigures now = months.get(months.size() - 1);
         Map<String, Purchase> last = lastPurchases(months);
-        Map<String, Exact> expected = theoreticalUse(book, now);
+        Map<String, Exact> expected = ComingMonth.ingredients(book, now);
         Exact slowDays = book.settings().get(Setting.SLOW_STOCK_DAYS);
         Map<String, StockAdvice> advice = new LinkedHashMap<>();
         for (Ingredient ingredient : book.ingredients()) {
@@ -105,28 +103,6 @@ record StockAdvice(
                                 && line.daysOnHand()
                                         .map(days -> days.isGreaterThan(slowDays))
                                         .orElse(true)));
-    }
-
-    /**
-     * What the drinks on the coming month's menu would use at this month's units a day on the menu, by the specs of its
-     * first day.
-     */
-    private static Map<String, Exact> theoreticalUse(Book book, MonthFigures now) {
-        YearMonth next = now.month().plusMonths(1);
-        Map<String, Drink> drinks = new HashMap<>();
-        book.drinks().forEach(drink -> drinks.put(drink.name(), drink));
-        Map<String, Exact> sums = new TreeMap<>();
-        for (DrinkSales sales : now.sales().values()) {
-            Drink drink = Optional.ofNullable(drinks.get(sales.drink())).orElseThrow();
-            Exact poured = sales.pouredByDay().values().stream().reduce(Exact.ZERO, Exact::plus);
-            int listed = MenuCalendar.daysOnMenu(drink, now.month());
-            // sold though not listed: as if listed all month
-            int days = listed == 0 ? now.month().lengthOfMonth() : listed;
-            Exact units =
-                    poured.times(Exact.of(MenuCalendar.daysOnMenu(drink, next))).dividedBy(Exact.of(days));
-            Use.add(sums, now.costs().drinkOn(sales.drink(), next.atDay(1)).use(), units);
-        }
-        return sums;
     }
 
     /** Losses and unexplained use of the month, by day, over the days of the next; without a count losses alone. */

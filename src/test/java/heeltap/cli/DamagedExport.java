@@ -179,7 +179,7 @@ record DamagedExport(Kind kind, byte[] bytes, Map<Integer, String> rows, boolean
                 String[] cells = row.split(";", -1);
                 int cell = cells.length - 1 - random.nextInt(2);
                 cells[cell] = List.of("#REF!", "1.2.3", "--", "n/a", "12..5").get(random.nextInt(5));
-                boolean read = kind == Kind.STOCK && cell == 2 || kind == Kind.INVOICES && cell == 6;
+                boolean read = (kind == Kind.STOCK && cell == 2) || (kind == Kind.INVOICES && cell == 6);
                 lines.set(hit + 1, read ? row : String.join(";", cells));
             }
             case DECIMALS_CHANGED -> lines.replaceAll(line -> commas(line, random.nextBoolean()));

@@ -1,12 +1,15 @@
 package heeltap.cost;
 
+import static java.util.Objects.requireNonNull;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import heeltap.BookBuilder;
+import heeltap.mixture.Contents;
 import heeltap.quantity.Exact;
 import heeltap.quantity.Measure;
 import heeltap.quantity.Money;
+import heeltap.record.Method;
 import heeltap.record.Setting;
 import heeltap.record.SpecAmount;
 import java.util.Map;
@@ -89,30 +92,83 @@ class CostPropertiesTest {
         }
     }
 
-    /** Alcohol in a drink is the alcohol of what it uses, over waste and usable share, whatever stands between. */
+    /**
+     * What a drink holds is what its ingredients hold, whatever stands between: the same amounts in one list of lines hold
+     * as much, and melted ice adds nothing but water.
+     */
     @Property(tries = 50)
-    void alcoholIsConservedThroughNesting(@ForAll long seed) {
+    void everythingIsConservedThroughNestingAndIce(@ForAll long seed) {
         Random random = new Random(seed);
-        BookBuilder builder = new BookBuilder();
-        for (int i = 0; i < INGREDIENTS; i++) {
-            String abv = "" + 10 * i;
-            builder.ingredient(
-                    "I" + i, Measure.ML, cells -> cells.list("1", "1").with("abv", abv));
-        }
-        builder.preparation("Inner").preparation("Outer").drink("Drink");
+        BookBuilder builder = liquids(random);
+        builder.preparation("Inner").preparation("Outer").drink("Drink", cells -> cells.method(Method.SHAKEN));
         for (String item : new String[] {"Inner", "Outer", "Drink"}) {
             builder.line(item, "I" + random.nextInt(INGREDIENTS), "" + (1 + random.nextInt(500)), "ml");
             builder.line(item, "I" + random.nextInt(INGREDIENTS), "" + (1 + random.nextInt(500)), "ml");
         }
         builder.line("Outer", "Inner", "0.5", "batch").line("Drink", "Outer", "0.25", "batch");
         DrinkCost drink = Bar.costs(builder).drink("Drink");
-        double ethanolMl = 0;
-        for (Map.Entry<String, Exact> used : drink.use().entrySet()) {
-            ethanolMl += used.getValue().toDouble()
-                    * 0.1
-                    * Integer.parseInt(used.getKey().substring(1));
+        builder.drink("Flat");
+        drink.use().forEach((name, ml) -> builder.line("Flat", name, ml.toString(), "ml"));
+        Contents flat = Bar.costs(builder).drink("Flat").contents();
+        assertSame(drink.contents(), flat, 0);
+        assertThat(drink.contents().volumeMl()).isCloseTo(flat.volumeMl(), near(flat.volumeMl()));
+        assertThat(drink.glass().waterFrom()).isEqualTo(WaterFrom.HEAT_BALANCE);
+        double waterG = drink.glass().waterMl() * Contents.water(1).density();
+        assertThat(waterG).isPositive();
+        assertSame(drink.glass().served(), flat, waterG);
+    }
+
+    private static BookBuilder liquids(Random random) {
+        BookBuilder builder = new BookBuilder();
+        for (int i = 0; i < INGREDIENTS; i++) {
+            String abv = "" + random.nextInt(45);
+            String sugar = "" + random.nextInt(25);
+            String citric = "" + random.nextInt(5);
+            String malic = "" + random.nextInt(4);
+            String salt = "" + random.nextInt(3);
+            builder.ingredient(
+                    "I" + i,
+                    Measure.ML,
+                    cells -> cells.list("1", "1")
+                            .with("abv", abv)
+                            .with("sugar", sugar)
+                            .with("citric", citric)
+                            .with("malic", malic)
+                            .with("salt", salt));
         }
-        assertThat(drink.contents().ethanolMl()).isCloseTo(ethanolMl, near(ethanolMl));
+        return builder;
+    }
+
+    private static void assertSame(Contents found, Contents expected, double waterG) {
+        assertThat(found.massG()).isCloseTo(expected.massG() + waterG, near(expected.massG()));
+        assertThat(found.ethanolG()).isCloseTo(expected.ethanolG(), near(expected.massG()));
+        assertThat(found.sugarG()).isCloseTo(expected.sugarG(), near(expected.massG()));
+        assertThat(found.citricG()).isCloseTo(expected.citricG(), near(expected.massG()));
+        assertThat(found.malicG()).isCloseTo(expected.malicG(), near(expected.massG()));
+        assertThat(found.saltG()).isCloseTo(expected.saltG(), near(expected.massG()));
+    }
+
+    /** A batch made in two parts of any size and poured together is the batch. */
+    @Property(tries = 30)
+    void splittingABatchChangesNothingPerMl(@ForAll long seed, @ForAll @IntRange(min = 1, max = 99) int percent) {
+        BookBuilder builder = liquids(new Random(seed));
+        builder.preparation("Whole")
+                .line("Whole", "I1", "600", "ml")
+                .line("Whole", "I2", "400", "ml")
+                .preparation("Joined");
+        int[] parts = {percent, 100 - percent};
+        for (int i = 0; i < parts.length; i++) {
+            builder.preparation("Part " + i)
+                    .line("Part " + i, "I1", "" + 6 * parts[i], "ml")
+                    .line("Part " + i, "I2", "" + 4 * parts[i], "ml")
+                    .line("Joined", "Part " + i, "1", "batch");
+        }
+        Costs costs = Bar.costs(builder);
+        Contents whole = costs.preparation("Whole").contents();
+        assertSame(costs.preparation("Joined").contents(), whole, 0);
+        Money joined = requireNonNull(costs.preparation("Joined").unitCost());
+        Money once = requireNonNull(costs.preparation("Whole").unitCost());
+        assertThat(joined.amount().toDouble()).isCloseTo(once.amount().toDouble(), within(1e-12));
     }
 
     private static Offset<Double> near(double value) {

@@ -124,6 +124,18 @@ class PreparationCostTest {
                 .contains("Cinnamon bark");
     }
 
+    /** 120 g of bark stay in the strainer: a ml of what comes out weighs what its known parts weigh, 0.9982 g of water. */
+    @Test
+    void whatNobodyDescribedDoesNotWeighDownTheLiquid() {
+        PreparationCost tea = Bar.costs(bar().preparation("Tea", Measure.ML, cells -> cells.makes("860"))
+                        .line("Tea", "Still water", "1000", "ml")
+                        .line("Tea", "Cinnamon bark", "120", "g"))
+                .preparation("Tea");
+        assertThat(tea.contents().massG()).isCloseTo(0.9982, within(1e-4));
+        assertThat(tea.contents().volumeMl()).isEqualTo(1);
+        assertThat(tea.unknownComposition()).containsExactly("Cinnamon bark");
+    }
+
     /** 1 kg of sugar and 1 kg of water make 1626 ml: check value of the published sucrose density at 50 °Bx. */
     @Test
     void equalMassesOfSugarAndWaterMakeTheirPublishedVolume() {

@@ -34,9 +34,16 @@ class AlcoholTest {
     /** Grams in a standard drink: Kalinowski and Humphreys 2016, Addiction 111:1293-1298. */
     @ParameterizedTest
     @CsvSource({
+        "Iceland, 8, 3.50",
         "United Kingdom, 8, 3.50",
+        "Australia, 10, 2.80",
+        "France, 10, 2.80",
+        "Germany, 10, 2.80",
         "Ireland, 10, 2.80",
         "Denmark, 12, 2.33",
+        "Luxembourg, 12.8, 2.19",
+        "Canada, 13.6, 2.06",
+        "Chile, 14, 2.00",
         "United States, 14, 2.00",
         "Austria, 20, 1.40"
     })
