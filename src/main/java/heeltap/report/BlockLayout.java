@@ -6,7 +6,9 @@ import heeltap.document.ScatterChart;
 import heeltap.document.Section;
 import heeltap.report.Faces.Face;
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
+import java.util.Set;
 
 /** The blocks of a section as pieces of a given width. */
 final class BlockLayout {
@@ -68,19 +70,33 @@ final class BlockLayout {
     private List<Piece> blocks(List<Block> blocks, Tag tag, String heading, float room) {
         List<Piece> pieces = new ArrayList<>();
         String said = heading;
+        Set<String> shown = new HashSet<>();
         Block before = new Block.Heading(heading);
         for (int i = 0; i < blocks.size(); i++) {
             Block block = blocks.get(i);
             if (belongsTo(block, before) && pieces.get(pieces.size() - 1) instanceof Slab last) {
                 pieces.set(pieces.size() - 1, last.keptWithNext());
             }
-            List<? extends Piece> made = block(block, tag, said, room - height(pieces));
+            boolean again = block instanceof Block.TableView view
+                    && !shown.add(view.table().name());
+            List<? extends Piece> made = block instanceof Block.TableView view
+                    ? table(view, tag, isHeaded(blocks, i) ? view.table().title() : said, again)
+                    : block(block, tag, said, room - height(pieces));
             boolean leadsIn = block instanceof Block.Paragraph && i + 1 < blocks.size() && isShown(blocks.get(i + 1));
             pieces.addAll(leadsIn ? keptTogether(made) : made);
             said = block instanceof Block.Heading words ? words.text() : said;
             before = block;
         }
         return pieces;
+    }
+
+    /** Whether the nearest block before, paragraphs aside, is a heading: it names what follows. */
+    private static boolean isHeaded(List<Block> blocks, int at) {
+        int before = at - 1;
+        while (before >= 0 && blocks.get(before) instanceof Block.Paragraph) {
+            before--;
+        }
+        return before >= 0 && blocks.get(before) instanceof Block.Heading;
     }
 
     /** A caution stands with what it warns of, a remark with its table. */
@@ -124,7 +140,7 @@ final class BlockLayout {
             return new FindingRows(faces, printing, width, body.size() + 0.5f)
                     .slabs(findings.findings(), tag.child("L"));
         } else if (block instanceof Block.TableView view) {
-            return table(view, tag, said);
+            return table(view, tag, said, false);
         } else if (block instanceof ScatterChart chart) {
             return scatter(chart, tag, said);
         } else if (block instanceof Block.Beside beside) {
@@ -190,9 +206,10 @@ final class BlockLayout {
         return slabs;
     }
 
-    private List<Slab> table(Block.TableView view, Tag tag, String said) {
+    /** @param again whether the section showed other columns of it before, so that its note is known */
+    private List<Slab> table(Block.TableView view, Tag tag, String said, boolean again) {
         List<Slab> slabs = new ArrayList<>(title(view.table().title(), tag, said));
-        if (!view.table().note().isEmpty()) {
+        if (!again && !view.table().note().isEmpty()) {
             slabs.addAll(keptTogether(paragraph(view.table().note(), Ink.NOTE, tag.child("P"), 2)));
         }
         slabs.addAll(new TableLayout(faces, printing, width).slabs(view, tag));

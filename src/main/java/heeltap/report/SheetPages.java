@@ -2,6 +2,7 @@ package heeltap.report;
 
 import heeltap.document.Document;
 import java.util.Optional;
+import org.apache.poi.ss.usermodel.PageMargin;
 import org.apache.poi.ss.usermodel.PaperSize;
 import org.apache.poi.ss.util.CellRangeAddress;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
@@ -12,9 +13,9 @@ import org.apache.poi.xssf.usermodel.XSSFSheet;
  */
 final class SheetPages {
     /** In characters of the normal font: at more the type of a page would be too small to read. */
-    private static final double LEGIBLE = 190;
+    private static final double LEGIBLE = 212;
     /** Percent of the full size at which so many characters fill a page. */
-    private static final short SMALL = 68;
+    private static final short SMALL = 60;
 
     private static final int LAST_HEADING_ROW = 14;
     private static final int FEW_COLUMNS = 6;
@@ -38,6 +39,10 @@ final class SheetPages {
         sheet.setFitToPage(true);
         sheet.getPrintSetup().setFitWidth((short) 1);
         sheet.getPrintSetup().setFitHeight((short) 0);
+        sheet.setMargin(PageMargin.LEFT, 0.5);
+        sheet.setMargin(PageMargin.RIGHT, 0.5);
+        sheet.setMargin(PageMargin.TOP, 0.75);
+        sheet.setMargin(PageMargin.BOTTOM, 0.6);
         sheet.getHeader().setLeft("&\"Arial,Bold\"" + plain(document.bar()));
         sheet.getHeader().setRight(plain(parts.printing().month(document.month())));
         String amounts = parts.words().get("amounts", document.currency().getCurrencyCode());
@@ -53,7 +58,9 @@ final class SheetPages {
         boolean banded = filled.tables().size() == 1 && filled.charts().isEmpty() && band(filled, columns);
         if (!chartBefore && place.headingRow() < LAST_HEADING_ROW) {
             sheet.createFreezePane(columns > FEW_COLUMNS ? 1 : 0, place.firstRow());
-            sheet.setRepeatingRows(new CellRangeAddress(place.headingRow(), place.headingRow(), -1, -1));
+            if (filled.tables().size() == 1) {
+                sheet.setRepeatingRows(new CellRangeAddress(place.headingRow(), place.headingRow(), -1, -1));
+            }
         }
         if (banded) {
             sheet.setRepeatingColumns(new CellRangeAddress(-1, -1, 0, 0));
@@ -73,9 +80,13 @@ final class SheetPages {
         }
         sheet.setFitToPage(false);
         sheet.getPrintSetup().setScale(SMALL);
+        double name = filled.width(0);
+        double bands = Math.ceil((all - name) / (LEGIBLE - name));
+        // bands of about one width, so that none holds one column alone
+        double most = Math.min(LEGIBLE, name + (all - name) / bands * 1.15);
         double used = 0;
         for (int c = 0; c < columns; c++) {
-            if (used + filled.width(c) > LEGIBLE) {
+            if (used + filled.width(c) > most) {
                 sheet.setColumnBreak(c - 1);
                 used = filled.width(0);
             }

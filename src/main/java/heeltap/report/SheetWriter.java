@@ -36,7 +36,7 @@ final class SheetWriter {
     private static final int CONTENTS_ROW = 3;
     private static final int CONTENTS_COLUMN = 4;
     private static final double LEAST_WIDTH = 9;
-    private static final double WIDEST_TEXT = 44;
+    private static final double WIDEST_TEXT = 58;
 
     private final WorkbookParts parts;
     private final XSSFSheet sheet;
@@ -239,7 +239,9 @@ final class SheetWriter {
         if (next > 3) {
             next++;
         }
-        text(parts.styles().subtitle(), table.title());
+        if (!table.title().equals(sheet.getSheetName())) {
+            text(parts.styles().subtitle(), table.title());
+        }
         if (!table.note().isEmpty()) {
             wrapped(parts.styles().note(), table.note());
         }

@@ -66,7 +66,7 @@ final class TableLayout {
             boolean together = i == 0 || i >= rows - 2;
             slabs.addAll(row(table.rows().get(i), table, columns, widths, tag, again, together && i < rows - 1, false));
         }
-        table.total().ifPresent(total -> {
+        table.total().filter(total -> saysMore(total, columns)).ifPresent(total -> {
             Slab last = slabs.get(slabs.size() - 1);
             slabs.set(slabs.size() - 1, last.keptWithNext());
             slabs.addAll(row(total, table, columns, widths, tag, again, false, true));
@@ -75,6 +75,11 @@ final class TableLayout {
             slabs.add(nothing(tag));
         }
         return slabs;
+    }
+
+    /** Whether the shown columns hold more of the total row than its name. */
+    private static boolean saysMore(TableRow total, List<Integer> columns) {
+        return columns.stream().skip(1).anyMatch(c -> !(total.cells().get(c) instanceof CellValue.Blank));
     }
 
     private Slab nothing(Tag tag) {

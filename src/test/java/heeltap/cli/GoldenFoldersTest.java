@@ -2,13 +2,18 @@ package heeltap.cli;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import heeltap.report.ReportDumps;
+import heeltap.review.Reviews;
 import java.io.IOException;
+import java.io.OutputStream;
+import java.io.PrintStream;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.TreeMap;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
@@ -19,7 +24,8 @@ import org.junit.jupiter.params.provider.MethodSource;
 /**
  * Each folder under {@code golden/} is a case: {@code input/} is a bar folder, {@code expected/} the files that {@code
  * heeltap review} must give: tables, {@code out.txt}, {@code err.txt}. A table that stands in {@code expected/} is
- * compared whole; one that does not stand there is not looked at.
+ * compared whole; one that does not stand there is not looked at. {@code review.txt}, {@code review-workbook.txt} and
+ * {@code review-pdf.txt} are the neutral report, the workbook's cells and the PDF's bookmarks and text.
  */
 class GoldenFoldersTest {
     private static final Path ROOT = Path.of("src/test/resources/heeltap/golden");
@@ -58,6 +64,7 @@ class GoldenFoldersTest {
             }
         }
         Path expected = folder.resolve("expected");
+        dumps(folder, expected, out.resolve("reports"), found);
         if (UPDATE) {
             update(expected, found);
         }
@@ -66,6 +73,34 @@ class GoldenFoldersTest {
                 assertThat(found.get(file.getFileName().toString()))
                         .as(file.toString())
                         .isEqualTo(read(file));
+            }
+        }
+    }
+
+    /** The reports as text, where the folder has them. */
+    private static void dumps(Path folder, Path expected, Path reports, Map<String, String> found) throws IOException {
+        if (!Files.exists(expected.resolve("review.txt"))) {
+            return;
+        }
+        found.put(
+                "review.txt",
+                BarReading.read(
+                                folder.resolve("input"),
+                                Optional.empty(),
+                                new Progress(
+                                        Screen.plain(new PrintStream(
+                                                OutputStream.nullOutputStream(), true, StandardCharsets.UTF_8)),
+                                        true))
+                        .value()
+                        .map(input -> ReportDumps.document(Reviews.of(input).document()))
+                        .orElse(""));
+        try (Stream<Path> files = Files.list(reports)) {
+            for (Path file : files.filter(Files::isRegularFile).sorted().toList()) {
+                byte[] bytes = Files.readAllBytes(file);
+                boolean pdf = file.toString().endsWith(".pdf");
+                found.put(
+                        pdf ? "review-pdf.txt" : "review-workbook.txt",
+                        pdf ? ReportDumps.pdf(bytes) : ReportDumps.workbook(bytes));
             }
         }
     }

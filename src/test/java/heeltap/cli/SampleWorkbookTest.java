@@ -1,0 +1,142 @@
+package heeltap.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+import static org.junit.jupiter.api.Assumptions.assumeTrue;
+
+import java.io.IOException;
+import java.io.OutputStream;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.concurrent.TimeUnit;
+import org.apache.poi.ss.usermodel.Cell;
+import org.apache.poi.ss.usermodel.CellType;
+import org.apache.poi.ss.usermodel.CellValue;
+import org.apache.poi.ss.usermodel.FormulaEvaluator;
+import org.apache.poi.ss.usermodel.Row;
+import org.apache.poi.ss.usermodel.Sheet;
+import org.apache.poi.xssf.usermodel.XSSFWorkbook;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/**
+ * Every formula of the sample's workbook, worked out by others, against the figure that the program wrote beside it.
+ * LibreOffice is asked where {@code -Dheeltap.soffice=/usr/bin/soffice} says where it is.
+ */
+class SampleWorkbookTest {
+    /** Far less than a cent, far more than what binary numbers lose on the way. */
+    private static final double SLACK = 0.000001;
+
+    private static final int LEAST_FORMULAS = 300;
+
+    @TempDir
+    private static Path temp;
+
+    private static Path written = Path.of("");
+
+    @BeforeAll
+    static void review() {
+        assertThat(Run.of("review", "sample-input", "2026-10", "--out", temp.toString(), "--quiet")
+                        .code())
+                .isZero();
+        written = temp.resolve("2026-10-review.xlsx");
+    }
+
+    @Test
+    void evaluatorAgreesWithEveryFigure() throws IOException {
+        try (XSSFWorkbook workbook = new XSSFWorkbook(Files.newInputStream(written))) {
+            FormulaEvaluator evaluator = workbook.getCreationHelper().createFormulaEvaluator();
+            List<Cell> formulas = formulas(workbook);
+            assertThat(formulas).hasSizeGreaterThan(LEAST_FORMULAS);
+            for (Cell cell : formulas) {
+                CellValue found = evaluator.evaluate(cell);
+                assertSame(cell, found.getCellType(), found.getNumberValue(), found.getStringValue());
+            }
+        }
+    }
+
+    @Test
+    void noCellHoldsAnError() throws IOException {
+        try (XSSFWorkbook workbook = new XSSFWorkbook(Files.newInputStream(written))) {
+            for (Sheet sheet : workbook) {
+                for (Row row : sheet) {
+                    assertThat(row).noneMatch(cell -> cell.getCellType() == CellType.ERROR);
+                }
+            }
+        }
+    }
+
+    @Test
+    void libreOfficeAgreesWithEveryFigure() throws IOException, InterruptedException {
+        String office = System.getProperty("heeltap.soffice", "");
+        assumeTrue(!office.isEmpty());
+        Path bare = temp.resolve("bare.xlsx");
+        Path out = Files.createDirectories(temp.resolve("recalculated"));
+        try (XSSFWorkbook workbook = new XSSFWorkbook(Files.newInputStream(written))) {
+            for (Cell cell : formulas(workbook)) {
+                // without its value, so that none can be taken over
+                cell.setCellFormula(cell.getCellFormula());
+            }
+            try (OutputStream stream = Files.newOutputStream(bare)) {
+                workbook.write(stream);
+            }
+        }
+        Process process = new ProcessBuilder(
+                        office,
+                        "-env:UserInstallation=" + temp.resolve("profile").toUri(),
+                        "--headless",
+                        "--convert-to",
+                        "xlsx",
+                        bare.toString(),
+                        "--outdir",
+                        out.toString())
+                .redirectErrorStream(true)
+                .redirectOutput(temp.resolve("office.log").toFile())
+                .start();
+        assertThat(process.waitFor(180, TimeUnit.SECONDS)).isTrue();
+        try (XSSFWorkbook ours = new XSSFWorkbook(Files.newInputStream(written));
+                XSSFWorkbook theirs = new XSSFWorkbook(Files.newInputStream(out.resolve("bare.xlsx")))) {
+            List<Cell> formulas = formulas(ours);
+            assertThat(formulas).hasSizeGreaterThan(LEAST_FORMULAS);
+            for (Cell cell : formulas) {
+                Cell found = theirs.getSheet(cell.getSheet().getSheetName())
+                        .getRow(cell.getRowIndex())
+                        .getCell(cell.getColumnIndex());
+                CellType type = found.getCachedFormulaResultType();
+                assertSame(
+                        cell,
+                        type,
+                        type == CellType.NUMERIC ? found.getNumericCellValue() : 0,
+                        type == CellType.STRING ? found.getStringCellValue() : "");
+            }
+        }
+    }
+
+    private static void assertSame(Cell cell, CellType type, double number, String text) {
+        String where = cell.getSheet().getSheetName() + " " + cell.getAddress() + " =" + cell.getCellFormula();
+        assertThat(type).as(where).isEqualTo(cell.getCachedFormulaResultType());
+        if (type == CellType.NUMERIC) {
+            double ours = cell.getNumericCellValue();
+            assertThat(number).as(where).isCloseTo(ours, within(Math.max(SLACK, Math.abs(ours) * 1e-9)));
+        } else {
+            assertThat(text).as(where).isEqualTo(cell.getStringCellValue());
+        }
+    }
+
+    private static List<Cell> formulas(XSSFWorkbook workbook) {
+        List<Cell> formulas = new ArrayList<>();
+        for (Sheet sheet : workbook) {
+            for (Row row : sheet) {
+                row.forEach(cell -> {
+                    if (cell.getCellType() == CellType.FORMULA) {
+                        formulas.add(cell);
+                    }
+                });
+            }
+        }
+        return formulas;
+    }
+}
