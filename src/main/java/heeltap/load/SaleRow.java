@@ -34,6 +34,9 @@ final class SaleRow {
     @Nullable BigDecimal quantity;
 
     @Nullable BigDecimal money;
+    /** What the till itself says of tax in the row, beside {@link #rate}; null: nothing. */
+    @Nullable BigDecimal tax;
+
     /** Without tax where {@link #rate} is null. */
     @Nullable BigDecimal net;
 
@@ -94,6 +97,7 @@ final class SaleRow {
         money = null;
         net = null;
         rate = null;
+        tax = null;
         moment = null;
         day = null;
         kind = SaleKind.SALE;
@@ -141,6 +145,7 @@ final class SaleRow {
         money = gross != null || printedNet == null ? paid : printedNet;
         if (printedNet != null) {
             net = printedNet;
+            printedTax(printedNet);
         } else if (paid != null) {
             withoutTax(paid);
         } else if (anyMoney && quantity != null) {
@@ -184,6 +189,15 @@ final class SaleRow {
         return discount.signum() == 0 ? before : before.signum() < 0 ? before.add(discount) : before.subtract(discount);
     }
 
+    /** An amount of tax beside a printed net, where guests read prices with it. */
+    private void printedTax(BigDecimal printedNet) {
+        Cell cell = fields.find(Field.TAX);
+        if (pricesIncludeTax && cell != null && cell.text().indexOf('%') < 0) {
+            BigDecimal amount = reading.number(cell, Field.TAX);
+            tax = amount == null ? null : printedNet.signum() < 0 ? amount.abs().negate() : amount.abs();
+        }
+    }
+
     /** {@code net = paid - tax}, else {@code paid / (1 + rate/100)}, where menu prices include tax. */
     private void withoutTax(BigDecimal paid) {
         net = paid;
@@ -191,22 +205,24 @@ final class SaleRow {
             return;
         }
         Cell rateCell = fields.find(Field.TAX_RATE);
-        Cell tax = fields.find(Field.TAX);
-        if (tax != null && tax.text().indexOf('%') < 0) {
-            BigDecimal amount = reading.number(tax, Field.TAX);
+        Cell taxCell = fields.find(Field.TAX);
+        if (taxCell != null && taxCell.text().indexOf('%') < 0) {
+            BigDecimal amount = reading.number(taxCell, Field.TAX);
             if (amount == null) {
                 flaw(Field.TAX, "tax");
             } else {
                 net = less(paid, amount.abs());
+                tax = paid.subtract(net);
             }
             return;
         }
-        Cell percent = tax != null ? tax : rateCell;
-        rate = percent == null ? taxPercent : reading.percent(percent, tax != null ? Field.TAX : Field.TAX_RATE);
+        Cell percent = taxCell != null ? taxCell : rateCell;
+        rate = percent == null ? taxPercent : reading.percent(percent, taxCell != null ? Field.TAX : Field.TAX_RATE);
         if (rate == null) {
-            flaw(tax != null ? Field.TAX : Field.TAX_RATE, "tax");
+            flaw(taxCell != null ? Field.TAX : Field.TAX_RATE, "tax");
         } else if (rate.signum() == 0) {
             rate = null;
+            tax = BigDecimal.ZERO;
         }
     }
 

@@ -34,6 +34,7 @@ final class SaleSums {
      * @param day null where the file has no dates
      * @param net money without tax, or with tax where {@code taxPercent} is there; null for no money
      * @param taxPercent still in {@code net}; null for none
+     * @param tax amount that the till took off already; null where it says nothing
      */
     void add(
             @Nullable LocalDate day,
@@ -41,11 +42,17 @@ final class SaleSums {
             BigDecimal quantity,
             @Nullable BigDecimal net,
             @Nullable BigDecimal taxPercent,
+            @Nullable BigDecimal tax,
             int row) {
         Sum sum = sum(day, kind);
         sum.rows++;
         sum.quantity = sum.quantity.add(quantity);
         sum.firstRow = Math.min(sum.firstRow, row);
+        if (net != null && taxPercent == null && tax == null) {
+            sum.taxUnknown = true;
+        } else if (tax != null) {
+            sum.tax = sum.tax.add(tax);
+        }
         if (net != null && taxPercent == null) {
             sum.net = sum.net == null ? net : sum.net.add(net);
         } else if (net != null) {
@@ -84,6 +91,7 @@ final class SaleSums {
                         sum.rows,
                         Exact.of(sum.quantity),
                         sum.money(),
+                        sum.paid(),
                         sheet.withRow(sum.firstRow)));
             }
         }
@@ -98,13 +106,33 @@ final class SaleSums {
         private @Nullable BigDecimal net;
         private @Nullable Money exact;
         private final Map<BigDecimal, BigDecimal> taxed = new HashMap<>(2);
+        private BigDecimal tax = BigDecimal.ZERO;
+        private boolean taxUnknown;
 
         @Nullable Money money() {
             if (net == null && exact == null && taxed.isEmpty()) {
                 return null;
             }
-            Money sum = exact == null ? Money.ZERO : exact;
-            sum = net == null ? sum : sum.plus(Money.of(net));
+            return exact == null ? read() : read().plus(exact);
+        }
+
+        /** With the tax that the till tells; null where it does not tell it of every row. */
+        @Nullable Money paid() {
+            Money money = money();
+            Money read = read();
+            if (money == null || taxUnknown || read.isZero()) {
+                return null;
+            }
+            Money withTax = net == null ? Money.of(tax) : Money.of(net.add(tax));
+            for (BigDecimal paid : taxed.values()) {
+                withTax = withTax.plus(Money.of(paid));
+            }
+            return money.times(withTax.dividedBy(read));
+        }
+
+        /** As the rows have it, without tax. */
+        private Money read() {
+            Money sum = net == null ? Money.ZERO : Money.of(net);
             for (Map.Entry<BigDecimal, BigDecimal> entry : taxed.entrySet()) {
                 sum = sum.plus(Money.of(entry.getValue()).withoutTax(Exact.of(entry.getKey())));
             }

@@ -280,7 +280,8 @@ final class SalesSheet {
             quantity = quantity.abs();
             net = net == null ? null : net.abs();
         }
-        entry.sums().add(sale.day, sale.kind, quantity, net, sale.rate, row.number());
+        BigDecimal tax = sale.tax == null || sale.kind != SaleKind.REFUND ? sale.tax : sale.tax.abs();
+        entry.sums().add(sale.day, sale.kind, quantity, net, sale.rate, tax, row.number());
         discounts.use(fields.text(Field.TICKET), entry.sums(), sale);
         tally.fate(Tally.Fate.USED, sale.quantity, sale.money);
     }

@@ -16,6 +16,7 @@ import org.jspecify.annotations.Nullable;
  * @param rows how many rows stand behind it
  * @param quantity units as printed, before {@code Times}; for refunds and voids the number taken back, positive
  * @param net money without tax; for refunds the money given back, positive; null where the file has no money at all
+ * @param paid the same money with the tax that the till itself tells; null where it does not
  * @param first the first of the rows
  */
 public record SaleTotal(
@@ -26,4 +27,5 @@ public record SaleTotal(
         int rows,
         Exact quantity,
         @Nullable Money net,
+        @Nullable Money paid,
         Place first) {}

@@ -12,6 +12,7 @@ import java.util.SortedMap;
  * @param sold units paid for, refunds taken off
  * @param complimentary units given away
  * @param netSales money without tax, refunds taken off
+ * @param paid the same money on the footing of the menu price: with tax where menu prices include it
  * @param soldByDay units paid for by business day; empty where the sales carry no dates
  * @param pouredByDay units that used stock by business day: sold, refunded and given; undated ones on the last day
  * @param givenByDay the part of them that was given away
@@ -23,6 +24,7 @@ record DrinkSales(
         Exact sold,
         Exact complimentary,
         Money netSales,
+        Money paid,
         SortedMap<LocalDate, Exact> soldByDay,
         SortedMap<LocalDate, Exact> pouredByDay,
         SortedMap<LocalDate, Exact> givenByDay,

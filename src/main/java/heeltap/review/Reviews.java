@@ -146,7 +146,7 @@ public final class Reviews {
                 rows,
                 prices,
                 CheaperWays.of(book, now, prices.prices()),
-                RangeStage.of(book, rows),
+                RangeStage.of(rows),
                 StockAdvice.of(book, months),
                 chains,
                 LedgerTables.entries(book, now, book.settings().get(heeltap.record.Setting.CURRENCY)),

@@ -54,11 +54,15 @@ final class SalesJoin {
             case SALE -> {
                 sum.sold(units, total.day());
                 sum.poured(units, day);
-                sum.net = sum.net.plus(net(total, units, sum, day));
+                Money net = net(total, units, sum, day);
+                sum.net = sum.net.plus(net);
+                sum.paid = sum.paid.plus(paid(total, net));
             }
             case REFUND -> {
                 sum.sold(units.negated(), total.day());
-                sum.net = sum.net.minus(net(total, units, sum, day));
+                Money net = net(total, units, sum, day);
+                sum.net = sum.net.minus(net);
+                sum.paid = sum.paid.minus(paid(total, net));
             }
             case COMPLIMENTARY -> {
                 sum.complimentary = sum.complimentary.plus(units);
@@ -82,6 +86,14 @@ final class SalesJoin {
         return price.map(this::withoutTax).orElse(Money.ZERO).times(units);
     }
 
+    /** With the till's own tax where it tells it, else with that of the settings, where menu prices include it. */
+    private Money paid(SaleTotal total, Money net) {
+        if (!book.settings().get(Setting.MENU_PRICES_INCLUDE_TAX)) {
+            return net;
+        }
+        return total.paid() != null ? total.paid() : net.withTax(book.settings().get(Setting.SALES_TAX_PERCENT));
+    }
+
     private Money withoutTax(Money menuPrice) {
         return netOf(menuPrice, book);
     }
@@ -99,6 +111,7 @@ final class SalesJoin {
         private Exact sold = Exact.ZERO;
         private Exact complimentary = Exact.ZERO;
         private Money net = Money.ZERO;
+        private Money paid = Money.ZERO;
         private final TreeMap<LocalDate, Exact> soldByDay = new TreeMap<>();
         private final TreeMap<LocalDate, Exact> pouredByDay = new TreeMap<>();
         private final TreeMap<LocalDate, Exact> givenByDay = new TreeMap<>();
@@ -126,6 +139,7 @@ final class SalesJoin {
                     sold,
                     complimentary,
                     net,
+                    paid,
                     soldByDay,
                     pouredByDay,
                     givenByDay,

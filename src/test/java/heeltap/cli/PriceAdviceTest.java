@@ -116,6 +116,24 @@ class PriceAdviceTest {
                 .containsExactly("", "Taste it with House syrup, made in house, in place of Bought syrup.");
     }
 
+    /** 10 serves at 12 with the till's own tax of 2 each, one of them given back: guests paid 12 a serve. */
+    @Test
+    void thePriceRangeTakesTheTillsOwnTax() {
+        WrittenBar bar = sweetBar()
+                .file("book/settings.csv", "Setting|Value", "currency|EUR", "menu prices include tax|yes")
+                .file("book/drinks.csv", "Drink|Price", "Sweet gin|12")
+                .file(
+                        "2026-10/sales.csv",
+                        "Date|Item|Quantity|Gross|Tax",
+                        "2026-10-02|Sweet gin|10|120|20",
+                        "2026-10-03|Sweet gin|-1|-12|-2");
+        Map<String, CellValue> range = bar.review(folder).rows("price_range").get(0);
+        assertThat(range.get("sold_average")).isEqualTo(CellValue.of(heeltap.quantity.Money.of("12")));
+        assertThat(range.get("response_ratio")).isEqualTo(CellValue.of(heeltap.quantity.Exact.ONE));
+        assertThat(bar.review(folder).row("drinks", "Sweet gin").get("net_price"))
+                .isEqualTo(CellValue.of(heeltap.quantity.Money.of("10")));
+    }
+
     private static WrittenBar sweetBar() {
         return new WrittenBar()
                 .file("book/settings.csv", "Setting|Value", "currency|EUR", "menu prices include tax|no")
