@@ -33,6 +33,10 @@ final class Faces implements FontMapper {
     /** The font with which a drawing begins before any is set. */
     private static final String UNSET = "sanserif";
 
+    /** Currency signs younger than the fonts, with the codes of their currencies. */
+    private static final Map<String, String> YOUNG_SIGNS = Map.of(
+            "\u20B8", "KZT", "\u20B9", "INR", "\u20BA", "TRY", "\u20BC", "AZN", "\u20BD", "RUB", "\u20BE", "GEL");
+
     private final Map<Face, BaseFont> forPdf = new EnumMap<>(Face.class);
     private final Map<Face, Font> forDrawing = new EnumMap<>(Face.class);
 
@@ -61,9 +65,19 @@ final class Faces implements FontMapper {
         return base(face).getWidthPoint(text, size);
     }
 
-    /** The text without what cannot be shown: line breaks become spaces, letters outside the font a hollow square. */
-    String printable(Face face, String text) {
+    /**
+     * The text without what cannot be shown: line breaks become spaces, a currency sign that the font lacks its ISO 4217
+     * code, other letters outside the font a hollow square.
+     */
+    String printable(Face face, String original) {
         BaseFont font = base(face);
+        String text = original;
+        for (Map.Entry<String, String> sign : YOUNG_SIGNS.entrySet()) {
+            if (text.contains(sign.getKey()) && !font.charExists(sign.getKey().charAt(0))) {
+                text = text.replaceAll(sign.getKey() + "(?=\\d)", sign.getValue() + "\u00A0")
+                        .replace(sign.getKey(), sign.getValue());
+            }
+        }
         StringBuilder shown = new StringBuilder(text.length());
         text.codePoints().forEach(c -> {
             if (c == 0x202F) {

@@ -20,6 +20,8 @@ import org.apache.pdfbox.text.PDFTextStripper;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.EnumSource;
 
 class PdfReportTest {
     private static final Document DOCUMENT = SampleDocument.english();
@@ -135,6 +137,21 @@ class PdfReportTest {
                 assertThat(font.getName()).matches("HEELT[A-Z]\\+Liberation.*");
             }
         }
+    }
+
+    @ParameterizedTest
+    @EnumSource(Faces.Face.class)
+    void everyFaceHoldsTheLettersAndCurrencySignsOfEurope(Faces.Face face) {
+        String text =
+                "ÆØÅæøåßÉÑñčďłőřšžŽĐđĞğİıŞşŢţ ΑΒΓΔΩαβγδωάέήίόύώ АБВЖЩЮЯабвжщюяЄєІіЇїҐґЂђЋћ € £ ₴ ¥ ₤ ₪ ¢ zł Kč \u2212 \u2013 \u2026 ×÷";
+        assertThat(new Faces().printable(face, text)).isEqualTo(text);
+    }
+
+    /** The bundled fonts are older than these signs. */
+    @Test
+    void aCurrencySignThatTheFontLacksIsSetAsItsCode() {
+        assertThat(new Faces().printable(Faces.Face.PLAIN, "₽1,200.00 and 350,00\u00A0₺"))
+                .isEqualTo("RUB\u00A01,200.00 and 350,00\u00A0TRY");
     }
 
     @Test

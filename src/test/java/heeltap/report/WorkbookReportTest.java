@@ -23,6 +23,8 @@ import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 
 class WorkbookReportTest {
     private static final Document DOCUMENT = SampleDocument.english();
@@ -111,6 +113,12 @@ class WorkbookReportTest {
         assertThat(cell.getStringCellValue()).isEqualTo("=Salt Line");
         assertThat(cell.getCellType()).isEqualTo(CellType.STRING);
         assertThat(cell.getCellStyle().getQuotePrefixed()).isTrue();
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"=1+1", "+44 gin", "-2 rounds", "@home", "\tx"})
+    void whatSpreadsheetsTakeForAFormulaIsQuoted(String text) {
+        assertThat(SheetWriter.startsLikeFormula(text)).isTrue();
     }
 
     @Test
