@@ -17,6 +17,7 @@ import java.util.stream.Stream;
  * @param rows by physical line in the damaged text: the figure that the clean row stands for
  * @param mayLoseRows whether the damage takes whole rows away
  */
+@SuppressWarnings("ArrayRecordComponent") // never compared
 record DamagedExport(Kind kind, byte[] bytes, Map<Integer, String> rows, boolean mayLoseRows) {
     private static final List<String> DRINKS =
             List.of("Negroni", "Café Noir", "Rum Punch", "House Lager", "Espresso Martini");

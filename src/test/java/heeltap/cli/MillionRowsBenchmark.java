@@ -112,7 +112,7 @@ final class MillionRowsBenchmark {
                 row.createCell(0).setCellValue(LocalDate.of(2026, 10, 1 + (int) ((long) i * 30 / rows)));
                 row.getCell(0).setCellStyle(day);
                 row.createCell(1).setCellValue(String.format(Locale.ROOT, "%02d:%02d", 17 + i % 7, i % 60));
-                row.createCell(2).setCellValue(i / 3);
+                row.createCell(2).setCellValue(Math.floorDiv(i, 3));
                 row.createCell(3).setCellValue("House drink " + drink);
                 row.createCell(4).setCellValue(1);
                 row.createCell(5).setCellValue(price);
