@@ -107,7 +107,7 @@ final class LedgerTables {
             debit = debit.plus(entry.debit());
             credit = credit.plus(entry.credit());
             table.add(new Cells()
-                    .set("account", CellValue.of(accountName(entry, book)))
+                    .set("account", accountName(entry, book, words))
                     .set("debit", positive(entry.debit()))
                     .set("credit", positive(entry.credit()))
                     .set("memo", CellValue.of(words.say(memo(entry), words.month(month.month()), entry.group()))));
@@ -129,12 +129,14 @@ final class LedgerTables {
     }
 
     /** The bar's own name of the account, else ours; cost of goods bears its group. */
-    private static String accountName(Journal.Entry entry, Book book) {
-        String standard = entry.account().standardName() + (entry.group().isEmpty() ? "" : " " + entry.group());
-        return named(standard, book)
-                .or(() -> named(entry.account().standardName(), book)
-                        .map(name -> entry.group().isEmpty() ? name : name + " " + entry.group()))
-                .orElse(standard);
+    private static CellValue accountName(Journal.Entry entry, Book book, Words words) {
+        String group = entry.group().isEmpty() ? "" : " " + entry.group();
+        String standard = entry.account().standardName();
+        CellValue.Term ours = words.term("account", standard);
+        return named(standard + group, book)
+                .or(() -> named(standard, book).map(name -> name + group))
+                .map(CellValue::of)
+                .orElseGet(() -> new CellValue.Term(standard + group, ours.said() + group));
     }
 
     private static Optional<String> named(String account, Book book) {
@@ -186,7 +188,7 @@ final class LedgerTables {
             for (int i = 0; i < chain.steps().size(); i++) {
                 Step step = chain.steps().get(i);
                 Cells cells = new Cells()
-                        .set("measure", CellValue.of(chain.measure()))
+                        .set("measure", words.term("changes", chain.measure()))
                         .set("from", CellValue.of(chain.fromMonth().toString()))
                         .set("to", CellValue.of(now.month().toString()))
                         .set(

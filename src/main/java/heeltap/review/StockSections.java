@@ -74,7 +74,7 @@ final class StockSections {
         List<String> ties = Controls.of(review, words).stream()
                 .map(control -> words.say(
                         control.holds() ? "ledger.holds" : "ledger.differs",
-                        control.name(),
+                        words.term("control", control.name()).said(),
                         control.scope(),
                         control.print(control.difference(), words)))
                 .toList();
