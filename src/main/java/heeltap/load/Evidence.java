@@ -118,7 +118,7 @@ final class Evidence {
 
     private void seeItem(String item) {
         boolean fresh = items.size() >= MOST_WORDS ? !items.contains(item) : items.add(item);
-        discountRows |= fresh && RowWords.is("ticket discount", item);
+        discountRows |= fresh && TicketDiscounts.mayBe(item);
     }
 
     private static void see(Set<String> words, Cell cell) {

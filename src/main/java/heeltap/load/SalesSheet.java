@@ -37,6 +37,8 @@ final class SalesSheet {
     private @Nullable RepeatedRows earlier;
     private @Nullable Returns returns;
     private boolean[] repeatedDays = RowIdentity.noDays();
+    private int givenRows;
+    private BigDecimal givenMoney = BigDecimal.ZERO;
     private boolean anyMoney;
     private boolean otherTable;
 
@@ -93,6 +95,20 @@ final class SalesSheet {
             }
         });
         discounts.share(this::settleDiscount);
+        tellGiven();
+    }
+
+    private void tellGiven() {
+        if (givenRows > 0) {
+            out.log()
+                    .notice(
+                            ProblemKind.VALUE_DOUBTFUL,
+                            layout.column(Field.KIND),
+                            "",
+                            "Rows marked complimentary or staff have money, " + givenRows + " of "
+                                    + givenMoney.toPlainString() + " together; it does not count as sales.",
+                            "If guests or staff paid it, mark the rows as sales.");
+        }
     }
 
     private void findDiscounts() {
@@ -158,7 +174,7 @@ final class SalesSheet {
             return;
         }
         otherTable = false;
-        SoldItems.Item entry = items.find(fields.text(Field.ITEM), fields.text(Field.CODE));
+        SoldItems.Item entry = items.find(fields.text(Field.ITEM), fields.hasVariant() ? "" : fields.text(Field.CODE));
         boolean known = entry != null && entry.verdict().answer() != KnownNames.Answer.UNKNOWN;
         if (!known && isNoRecord(row, entry)) {
             tally.fate(Tally.Fate.IGNORED, null, null);
@@ -169,6 +185,7 @@ final class SalesSheet {
         tally.in(sale.quantity, sale.money);
         anyMoney |= sale.money != null;
         if (entry == null) {
+            totals.addNameless(fields);
             setAside(row, ProblemKind.VALUE_MISSING, null, "The row names no item.", RowsOut.text(row), List.of());
         } else if (!known && isTicketDiscount(row, entry)) {
             return;
@@ -283,6 +300,10 @@ final class SalesSheet {
         BigDecimal tax = sale.tax == null || sale.kind != SaleKind.REFUND ? sale.tax : sale.tax.abs();
         entry.sums().add(sale.day, sale.kind, quantity, net, sale.rate, tax, row.number());
         discounts.use(fields.text(Field.TICKET), entry.sums(), sale);
+        if (sale.kind == SaleKind.COMPLIMENTARY && sale.money != null && sale.money.signum() != 0) {
+            givenRows++;
+            givenMoney = givenMoney.add(sale.money);
+        }
         tally.fate(Tally.Fate.USED, sale.quantity, sale.money);
     }
 

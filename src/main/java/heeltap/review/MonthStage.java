@@ -75,7 +75,11 @@ final class MonthStage {
 
         // Counts need specs but no prices; prices by average or fifo need counts.
         MonthPurchases uncounted = new MonthPurchases(when, purchases.value(), Map.of());
-        Costs unpriced = costs(IngredientPrices.of(book, drinkRule, uncounted, earlier), when);
+        Map<String, DrinkSales> sales = SalesJoin.join(book, names, calendar, month);
+        Costs whole = costs(IngredientPrices.of(book, drinkRule, uncounted, earlier), when);
+        FruitCut cut = FruitCut.of(book, whole, sales);
+        problems.addAll(cut.notices());
+        Costs unpriced = whole.sharing(cut.shares());
         CountStage counts = new CountStage(book, names, unpriced, when.atEndOfMonth(), purchasesSoFar);
         List<CountedRow> rows = new ArrayList<>();
         StockStage.Ends ends = ends(month, before, counts, rows);
@@ -91,9 +95,8 @@ final class MonthStage {
         MonthPurchases counted = new MonthPurchases(when, purchases.value(), positions(ends, beforeMonth));
         IngredientPrices prices = IngredientPrices.of(book, drinkRule, counted, earlier);
         problems.addAll(prices.problems());
-        Costs costs = costs(prices, when);
+        Costs costs = costs(prices, when).sharing(cut.shares());
         problems.addAll(costs.problems());
-        Map<String, DrinkSales> sales = SalesJoin.join(book, names, calendar, month);
         Use use = Use.of(costs, sales);
         Map<String, Reconciliation> stock =
                 StockStage.of(book, when, ends, purchases.value(), lost, use.byIngredient(), beforeMonth);
