@@ -131,7 +131,7 @@ final class FileTables {
                     control.holds() ? Emphasis.PLAIN : Emphasis.MARKED,
                     new Cells()
                             .set("control", texts.term("control", control.name()))
-                            .set("scope", CellValue.of(control.scope()))
+                            .set("scope", control.scope())
                             .set("expected", control.cell(control.expected()))
                             .set("found", control.cell(control.found()))
                             .set("difference", control.cell(control.difference()))

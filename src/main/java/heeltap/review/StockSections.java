@@ -75,7 +75,7 @@ final class StockSections {
                 .map(control -> words.say(
                         control.holds() ? "ledger.holds" : "ledger.differs",
                         words.term("control", control.name()).said(),
-                        control.scope(),
+                        control.scope().said(),
                         control.print(control.difference(), words)))
                 .toList();
         List<Block> blocks = new ArrayList<>();
