@@ -28,6 +28,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Predicate;
 import java.util.stream.Stream;
 
 /** The journal, and what changed since the month before. */
@@ -62,16 +63,14 @@ final class LedgerTables {
                 costOfGoods.merge(ingredient.group(), printed.purchases(), Money::plus);
             }
         }
-        // Lines that are no counted ingredient, such as bottles sold as they come, are used as they are bought.
-        Money others = month.purchases().purchases().stream()
-                .filter(line -> line.ingredient() == null || line.baseQuantity() == null)
-                .map(Purchase::cost)
-                .reduce(Money.ZERO, Money::plus);
+        // Lines that were set aside, by their name or their pack, are in no stock: they are used as they are bought.
+        Money others = cost(month, line -> !line.ignored() && (line.ingredient() == null || line.isSetAside()));
         costOfGoods.merge(StockGroups.NONE, others, Money::plus);
         return Journal.of(
                 new Journal.MonthMoney(
                         stockChange,
                         costOfGoods,
+                        cost(month, Purchase::ignored),
                         unexplained,
                         given,
                         transfers,
@@ -80,6 +79,13 @@ final class LedgerTables {
                         sum(month, InvoiceTie::total),
                         3 * month.stock().size()),
                 currency);
+    }
+
+    private static Money cost(MonthFigures month, Predicate<Purchase> lines) {
+        return month.purchases().purchases().stream()
+                .filter(lines)
+                .map(Purchase::cost)
+                .reduce(Money.ZERO, Money::plus);
     }
 
     /** Complimentary serves, and what was written down as staff or complimentary. */
