@@ -30,13 +30,15 @@ final class SalesSheet {
     private final Tally tally = new Tally();
     private final PrintedTotals totals;
     private final SoldItems items;
-    private final RowIdentity identity = new RowIdentity();
+    private final RowIdentity identity;
     private final TicketDiscounts discounts = new TicketDiscounts();
     private final Voids voids;
     private final @Nullable SaleKind given;
     private @Nullable RepeatedRows earlier;
     private @Nullable Returns returns;
+    private RepeatedRows wholeTickets = new RepeatedRows();
     private boolean[] repeatedDays = RowIdentity.noDays();
+    private @Nullable String sumsOf;
     private int givenRows;
     private BigDecimal givenMoney = BigDecimal.ZERO;
     private boolean anyMoney;
@@ -62,6 +64,7 @@ final class SalesSheet {
         this.reading = Evidence.read(sheet, layout, context, out.log());
         this.fields = new Fields(layout);
         this.items = new SoldItems(context, prices);
+        this.identity = new RowIdentity(new ItemKeys(context, prices));
         this.sale = new SaleRow(layout, reading, fields, prices, context);
         this.totals = new PrintedTotals(layout, reading, SUMMED);
         this.voids = new Voids(layout, given == SaleKind.VOID, elsewhere);
@@ -70,12 +73,19 @@ final class SalesSheet {
     /**
      * @param earlierRows of sheets read before; null where there is no other sheet
      * @param repeated the days that an earlier sheet holds, row for row
+     * @param wholes tickets that an earlier sheet holds, row for row
      */
-    void read(@Nullable RepeatedRows earlierRows, boolean[] repeated) {
+    void read(@Nullable RepeatedRows earlierRows, boolean[] repeated, RepeatedRows wholes) {
         earlier = earlierRows;
+        wholeTickets = wholes;
         repeatedDays = repeated;
         read();
         tellMoney();
+    }
+
+    /** Its rows only sum up those of the sheets named, and are set aside. */
+    void repeatsSumsOf(String others) {
+        sumsOf = others;
     }
 
     /** Reads a sheet of returns: each row is taken off the sale of its ticket and item. */
@@ -257,8 +267,16 @@ final class SalesSheet {
                     List.of());
             return;
         }
-        boolean repeated = earlier != null && identity.isRepeated(fields, sale, earlier, repeatedDays);
-        if (repeated && sale.kind != SaleKind.VOID) {
+        boolean repeated = earlier != null && identity.isRepeated(fields, sale, earlier, repeatedDays, wholeTickets);
+        if (sumsOf != null && sale.kind != SaleKind.VOID) {
+            setAside(
+                    row,
+                    ProblemKind.ROW_REPEATED,
+                    null,
+                    "The row repeats the sums of " + sumsOf + ".",
+                    RowsOut.text(row),
+                    List.of());
+        } else if (repeated && sale.kind != SaleKind.VOID) {
             setAside(
                     row,
                     ProblemKind.ROW_REPEATED,
