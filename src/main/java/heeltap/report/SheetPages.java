@@ -118,7 +118,7 @@ final class SheetPages {
     }
 
     private double down(boolean onItsSide) {
-        return (onItsSide ? paper.height(sheet.getLastRowNum() + 1) : paper.width()) - (TOP + BOTTOM) * INCH;
+        return (onItsSide ? paper.height() : paper.width()) - (TOP + BOTTOM) * INCH;
     }
 
     private static double columns(SheetWriter filled) {
