@@ -85,7 +85,7 @@ class RowsSetAsideLaterTest {
         assertThat(number(file, "set_aside_money")).isEqualTo(Exact.of(48));
         assertThat(number(file, "used")).isEqualTo(Exact.of(4));
         assertThat(number(file, "used_money")).isEqualTo(Exact.of(202));
-        assertThat(review.rows("invoices").get(0).get("finding").toString())
+        assertThat(String.valueOf(review.rows("invoices").get(0).get("finding")))
                 .contains("Lines set aside because nothing says how much they hold: 1.");
     }
 
