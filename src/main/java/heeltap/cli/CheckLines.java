@@ -126,6 +126,8 @@ final class CheckLines {
     private static String text(CellValue value, SummaryWords words) {
         if (value instanceof CellValue.Text text) {
             return text.text().replace('\n', ' ');
+        } else if (value instanceof CellValue.Term term) {
+            return term.said();
         } else if (value instanceof CellValue.Figure figure) {
             return figure.number().toString();
         } else if (value instanceof CellValue.Sum sum) {

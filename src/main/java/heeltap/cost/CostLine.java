@@ -16,7 +16,7 @@ import org.jspecify.annotations.Nullable;
  * @param amount in the thing's own measure (a drink in serves), before waste; null where it could not be worked out
  * @param wastePercent added to the amount in cost and use
  * @param unitCost for one of that measure as used, that is over Usable percent; of a fruit both peeled and juiced, the
- *     share that the line bears; null without a cost
+ *     share that the line bears in the month ({@link FruitShare}); null without a cost
  * @param cost unitCost × amount × (1 + waste/100), unrounded; null where either is unknown
  * @param computed whether the amount was solved from a target
  * @param form what is done with it

@@ -35,6 +35,8 @@ import org.jspecify.annotations.Nullable;
 public final class Costs {
     private final Book book;
     private final NameBook names;
+    private final IngredientPrices prices;
+    private final Map<String, FruitShare> fruitShares;
     private final Units units;
     private final LocalDate lastDay;
     private final SpecVersions versions;
@@ -43,9 +45,16 @@ public final class Costs {
     private final Map<LocalDate, Snapshot> snapshots = new HashMap<>();
     private final Set<Problem> problems = new LinkedHashSet<>();
 
-    private Costs(Book book, NameBook names, IngredientPrices prices, LocalDate lastDay) {
+    private Costs(
+            Book book,
+            NameBook names,
+            IngredientPrices prices,
+            LocalDate lastDay,
+            Map<String, FruitShare> fruitShares) {
         this.book = book;
         this.names = names;
+        this.prices = prices;
+        this.fruitShares = fruitShares;
         this.lastDay = lastDay;
         units = units(book.measures());
         versions = new SpecVersions(book, names);
@@ -57,10 +66,22 @@ public final class Costs {
     }
 
     /**
+     * Every line of a fruit bears it whole, whether it takes the peel or the juice.
+     *
      * @param lastDay the last day of the month: the day of {@link #drink} and {@link #preparation}
      */
     public static Costs of(Book book, NameBook names, IngredientPrices prices, LocalDate lastDay) {
-        return new Costs(book, names, prices, lastDay);
+        return new Costs(book, names, prices, lastDay, Map.of());
+    }
+
+    /** The same, with fruit that is both peeled and juiced shared out. */
+    public Costs sharing(Map<String, FruitShare> shares) {
+        return new Costs(book, names, prices, lastDay, Map.copyOf(shares));
+    }
+
+    /** The same for another book, such as one with a drink more. */
+    public Costs forBook(Book other) {
+        return new Costs(other, NameBook.of(other), prices, lastDay, fruitShares);
     }
 
     private Units units(List<BarMeasure> measures) {
@@ -126,20 +147,8 @@ public final class Costs {
         return snapshots.computeIfAbsent(epoch, this::snapshot);
     }
 
-    /** Fruit that is both peeled and juiced shares its cost; which fruit that is shows only once all lines are worked out. */
     private Snapshot snapshot(LocalDate first) {
-        Snapshot whole = new Snapshot(book, names, units, versions, ingredients, Map.of(), first);
-        if (whole.peeledAndJuiced().isEmpty()) {
-            return whole;
-        }
-        Map<String, Exact> peelShares = new HashMap<>();
-        for (Ingredient ingredient : book.ingredients()) {
-            if (whole.peeledAndJuiced().contains(ingredient.name())) {
-                Exact percent = ingredient.peelCostPercent();
-                peelShares.putIfAbsent(ingredient.name(), percent == null ? Exact.ZERO : percent.percent());
-            }
-        }
-        return new Snapshot(book, names, units, versions, ingredients, peelShares, first);
+        return new Snapshot(book, names, units, versions, ingredients, fruitShares, first);
     }
 
     /** The entry of the published table that filled empty cells of an ingredient; empty for none. */

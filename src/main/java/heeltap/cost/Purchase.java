@@ -54,6 +54,11 @@ public record Purchase(
         return baseQuantity == null || baseQuantity.isZero() ? null : cost().dividedBy(baseQuantity);
     }
 
+    /** Whether it is of an ingredient and nothing says how much of it: the line is set aside. */
+    public boolean isSetAside() {
+        return ingredient != null && baseQuantity == null;
+    }
+
     /** Whether it says what the ingredient costs: goods received for money, neither returned nor free. */
     public boolean isPriced() {
         return ingredient != null

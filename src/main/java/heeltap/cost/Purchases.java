@@ -100,7 +100,9 @@ public final class Purchases {
         if (ignored) {
             ingredient = null;
         }
-        Pack pack = ingredient == null ? line.pack() : pack(line, ingredient);
+        // a credit of money alone moves no goods, so it needs no pack
+        boolean moneyAlone = line.quantity().isZero();
+        Pack pack = ingredient == null || moneyAlone ? line.pack() : pack(line, ingredient);
         Exact times = match.map(Match::times).orElse(Exact.ONE);
         return new Purchase(
                 line.place(),
@@ -114,7 +116,7 @@ public final class Purchases {
                 line.quantity(),
                 pack,
                 line.packText(),
-                ingredient == null || pack == null ? null : baseQuantity(line, pack, ingredient, times),
+                baseQuantity(line, pack, ingredient, times),
                 goods,
                 delivery);
     }
@@ -145,7 +147,17 @@ public final class Purchases {
         return ingredient.listPack();
     }
 
-    private @Nullable Exact baseQuantity(InvoiceLine line, Pack pack, Ingredient ingredient, Exact times) {
+    private @Nullable Exact baseQuantity(
+            InvoiceLine line, @Nullable Pack pack, @Nullable Ingredient ingredient, Exact times) {
+        if (ingredient == null) {
+            return null;
+        }
+        if (line.quantity().isZero()) {
+            return Exact.ZERO;
+        }
+        if (pack == null) {
+            return null;
+        }
         Traits.Converted held = traits.computeIfAbsent(ingredient.name(), name -> Traits.of(ingredient))
                 .toMeasure(pack.total());
         if (held.value() == null) {

@@ -28,13 +28,13 @@ final class Recipe {
     private final Set<Problem> told = new LinkedHashSet<>();
     private final Map<Problem, Cause> causes = new LinkedHashMap<>();
     private final List<Problem> notices = new ArrayList<>();
-    private final Map<String, Exact> peelShares;
+    private final Map<String, FruitShare> fruitShares;
 
-    /** @param peelShares of fruit that is both peeled and juiced: what its peel bears of its cost, by name */
-    Recipe(String item, Units units, Map<String, Exact> peelShares) {
+    /** @param fruitShares of fruit that is both peeled and juiced: what its lines bear of it, by name */
+    Recipe(String item, Units units, Map<String, FruitShare> fruitShares) {
         this.item = item;
         this.units = units;
-        this.peelShares = peelShares;
+        this.fruitShares = fruitShares;
     }
 
     void fault(Problem problem) {
@@ -69,13 +69,14 @@ final class Recipe {
     }
 
     void addUnknown(SpecLine line, String name) {
-        rows.add(new Row(line, name, null, null, null, null));
+        rows.add(new Row(line, name, null, null, null, FruitShare.WHOLE));
     }
 
     /** @param times how many of the supply one of the written name is */
     void add(SpecLine line, Supply supply, Exact times) {
         supply.causes().forEach(cause -> causes.putIfAbsent(cause.problem(), cause));
-        Row row = new Row(line, supply.name(), supply, null, null, peelShares.get(supply.name()));
+        Row row = new Row(
+                line, supply.name(), supply, null, null, fruitShares.getOrDefault(supply.name(), FruitShare.WHOLE));
         LineAmount amount = amount(line, supply, times);
         if (amount == null) {
             rows.add(row);

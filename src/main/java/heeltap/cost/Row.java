@@ -18,7 +18,7 @@ import org.jspecify.annotations.Nullable;
  * @param supply what it asks for; null where that is unknown or leads back to the item itself
  * @param value how much, in the supply's measure, before waste; null as long as it is not worked out
  * @param juiceMl where it is juice of a thing counted in pieces or weighed whole, ml of it; else null
- * @param peelShare of a fruit that is both peeled and juiced, the share of its cost that its peel bears; else null
+ * @param fruitShare what a line of its peel or juice bears of a fruit
  */
 record Row(
         SpecLine line,
@@ -26,9 +26,9 @@ record Row(
         @Nullable Supply supply,
         @Nullable Exact value,
         @Nullable Exact juiceMl,
-        @Nullable Exact peelShare) {
+        FruitShare fruitShare) {
     Row with(@Nullable Exact newValue, @Nullable Exact newJuiceMl) {
-        return new Row(line, name, supply, newValue, newJuiceMl, peelShare);
+        return new Row(line, name, supply, newValue, newJuiceMl, fruitShare);
     }
 
     /** Whether the line asks for the peel of a fruit that has juice. */
@@ -38,13 +38,10 @@ record Row(
 
     /** How much of a piece the line bears: peel and juice of one fruit share it, so that nothing is paid twice. */
     private Exact share() {
-        if (peelShare == null) {
-            return Exact.ONE;
-        }
         if (isPeel()) {
-            return peelShare;
+            return fruitShare.peel();
         }
-        return juiceMl == null ? Exact.ONE : Exact.ONE.minus(peelShare);
+        return juiceMl == null ? Exact.ONE : fruitShare.juice();
     }
 
     boolean isToTarget() {

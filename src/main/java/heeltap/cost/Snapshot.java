@@ -51,25 +51,23 @@ final class Snapshot {
     private final Set<Problem> problems = new LinkedHashSet<>();
     private final Set<Problem> told = new HashSet<>();
     private final Cycles cycles;
-    private final Map<String, Exact> peelShares;
-    private final Set<String> peeled = new TreeSet<>();
-    private final Set<String> juiced = new TreeSet<>();
+    private final Map<String, FruitShare> fruitShares;
 
-    /** @param peelShares as in {@link Recipe} */
+    /** @param fruitShares as in {@link Recipe} */
     Snapshot(
             Book book,
             NameBook names,
             Units units,
             SpecVersions versions,
             Map<String, Supply> ingredients,
-            Map<String, Exact> peelShares,
+            Map<String, FruitShare> fruitShares,
             LocalDate day) {
         this.book = book;
         this.names = names;
         this.units = units;
         this.versions = versions;
         this.ingredients = ingredients;
-        this.peelShares = peelShares;
+        this.fruitShares = fruitShares;
         this.day = day;
         Map<Item, Preparation> preparationRows = new LinkedHashMap<>();
         Map<Item, Drink> drinkRows = new LinkedHashMap<>();
@@ -235,7 +233,7 @@ final class Snapshot {
     }
 
     private Recipe recipe(Item item) {
-        Recipe recipe = new Recipe(item.name(), units, peelShares);
+        Recipe recipe = new Recipe(item.name(), units, fruitShares);
         List<Item> path = cycles.path(item);
         if (!path.isEmpty()) {
             recipe.fault(SpecFaults.cycle(path.stream().map(Item::name).toList(), cyclePlace(path)));
@@ -277,13 +275,6 @@ final class Snapshot {
 
     private void gather(Recipe recipe) {
         told.addAll(recipe.told());
-        for (Row line : recipe.rows()) {
-            if (line.isPeel()) {
-                peeled.add(line.name());
-            } else if (line.juiceMl() != null) {
-                juiced.add(line.name());
-            }
-        }
         recipe.causes().stream()
                 .map(Cause::problem)
                 .filter(problem -> !told.contains(problem))
@@ -301,13 +292,6 @@ final class Snapshot {
             batch.forEach((name, amount) -> each.put(name, amount.dividedBy(makes)));
         }
         return Collections.unmodifiableMap(each);
-    }
-
-    /** Fruit of which one line takes the peel and another the juice. */
-    Set<String> peeledAndJuiced() {
-        Set<String> both = new TreeSet<>(peeled);
-        both.retainAll(juiced);
-        return both;
     }
 
     @Nullable PreparationCost preparation(String name) {

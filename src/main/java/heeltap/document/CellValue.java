@@ -11,6 +11,14 @@ public sealed interface CellValue {
 
     record Text(String text) implements CellValue {}
 
+    /**
+     * A word of a closed set.
+     *
+     * @param published as the CSV tables have it in every language
+     * @param said in the language of the report, for people
+     */
+    record Term(String published, String said) implements CellValue {}
+
     /** Any number that is no money: counts, amounts, percentages (22.5 means 22.5 %). */
     record Figure(Exact number) implements CellValue {}
 

@@ -46,8 +46,8 @@ final class BookGoods {
     static final Column PEEL_COST = Column.percent(
             "Peel cost percent",
             ColumnBounds.TO_100,
-            "Of a fruit both peeled and juiced: what its lines in peel, zest or twist bear of its cost, the juice the rest;"
-                    + " empty: nothing.");
+            "Of a piece both peeled and juiced in the month: what its peel, zest or twist bears of its cost, the juice the"
+                    + " rest; empty: nothing.");
     static final ColumnTable INGREDIENTS = new ColumnTable(
             "Ingredients",
             false,

@@ -1,6 +1,7 @@
 package heeltap.load;
 
 import heeltap.record.SaleKind;
+import heeltap.record.Setting;
 import heeltap.source.Cell;
 import heeltap.source.Place;
 import heeltap.source.ProblemKind;
@@ -118,7 +119,7 @@ final class Evidence {
 
     private void seeItem(String item) {
         boolean fresh = items.size() >= MOST_WORDS ? !items.contains(item) : items.add(item);
-        discountRows |= fresh && RowWords.is("ticket discount", item);
+        discountRows |= fresh && TicketDiscounts.mayBe(item);
     }
 
     private static void see(Set<String> words, Cell cell) {
@@ -185,7 +186,7 @@ final class Evidence {
     private @Nullable Decimals[] decimals(Sheet sheet, ProblemLog log) {
         Decimals set = context.decimals(layout.sheet().file());
         Decimals file = provenByFile();
-        StyleWitness.Verdict sums = set == null && isOpen() ? StyleWitness.find(sheet, layout) : null;
+        StyleWitness.Verdict sums = set == null && isOpen() ? witness(sheet, file) : null;
         Decimals fallback = sums != null ? sums.style() : file != null ? file : Decimals.of(context.language());
         String why = sums != null
                 ? sums.why()
@@ -214,6 +215,27 @@ final class Evidence {
             }
         }
         return styles;
+    }
+
+    /** Sums first, then the book's menu prices; then, that no till prints three decimals of money throughout. */
+    private StyleWitness.@Nullable Verdict witness(Sheet sheet, @Nullable Decimals file) {
+        StyleWitness.Verdict verdict = StyleWitness.find(sheet, layout);
+        if (verdict == null && FileKind.find(layout.sheet().file()) == FileKind.SALES) {
+            verdict = StyleWitness.byMenu(sheet, layout, new MenuPrices(context));
+        }
+        boolean cents = context.settings().get(Setting.CURRENCY).getDefaultFractionDigits() == 2;
+        if (verdict != null || file != null || !cents) {
+            return verdict;
+        }
+        for (Field money : List.of(Field.GROSS, Field.NET, Field.LINE_TOTAL, Field.UNIT_PRICE)) {
+            NumberEvidence evidence = numbers[money.at()];
+            Decimals style = evidence == null ? null : evidence.thousands();
+            if (style != null) {
+                return new StyleWitness.Verdict(
+                        style, "as all of its cells have three digits behind the separator, and money has two");
+            }
+        }
+        return null;
     }
 
     /** Whether any column has numbers that can be read two ways and nothing in it that says which. */

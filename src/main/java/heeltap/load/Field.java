@@ -18,6 +18,8 @@ enum Field {
     TAX_RATE,
     KIND,
     VOID,
+    VOID_QUANTITY,
+    VARIANT,
     SUPPLIER,
     INVOICE,
     PRODUCT,
@@ -50,6 +52,7 @@ enum Field {
     boolean isNumber() {
         return switch (this) {
             case QUANTITY,
+                    VOID_QUANTITY,
                     UNIT_PRICE,
                     GROSS,
                     DISCOUNT,

@@ -38,9 +38,16 @@ final class Fields {
         return cells[field.at()] != null;
     }
 
-    /** Trimmed; empty where the cell is blank or the field has no column. */
+    /** Trimmed; empty where the cell is blank or the field has no column. An item's size or modifier follows its name. */
     String text(Field field) {
         Cell cell = cells[field.at()];
-        return cell == null ? "" : TextFold.trim(cell.text());
+        String text = cell == null ? "" : TextFold.trim(cell.text());
+        Cell variant = field == Field.ITEM ? cells[Field.VARIANT.at()] : null;
+        return variant == null || text.isEmpty() ? text : text + " " + TextFold.trim(variant.text());
+    }
+
+    /** Whether the item's text has a size or modifier of another column in it. */
+    boolean hasVariant() {
+        return has(Field.VARIANT) && has(Field.ITEM);
     }
 }

@@ -301,7 +301,9 @@ final class InvoiceMaker {
                 money(lineDiscount(row), credit),
                 money(orZero(row.number(Field.DEPOSIT)), turned),
                 isRepeated(Field.TAX) ? null : orNull(row.number(Field.TAX), turned),
-                row.part().layout().sheet().withRow(row.row().number()));
+                row.part().layout().sheet().withRow(row.row().number()),
+                row.number(Field.QUANTITY) == null ? null : Exact.of(quantity),
+                Money.of(goods));
     }
 
     /** As if for a liquid: the ingredient is not known yet; a mass says so itself. */

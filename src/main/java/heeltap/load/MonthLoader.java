@@ -230,7 +230,7 @@ public final class MonthLoader {
                     notices.tellPrices(layout);
                     readSheet(sheet, layout, FileKind.PRICES);
                 } else {
-                    accounts.add(sales.read(sheet, layout));
+                    readSales(sheet, layout);
                 }
             }
             case INVOICES -> accounts.add(invoices.read(sheet, layout));
@@ -242,6 +242,15 @@ public final class MonthLoader {
                 FileAccount account = counts.account();
                 accounts.add(() -> account);
             }
+        }
+    }
+
+    private void readSales(Sheet sheet, Layout layout) {
+        SalesColumns columns = SalesColumns.of(sheet, layout, context, out.log());
+        if (columns.refusal().isEmpty()) {
+            accounts.add(sales.read(sheet, columns.layout()));
+        } else {
+            refuse(sheet.facts(), columns.refusal());
         }
     }
 

@@ -9,6 +9,10 @@ final class NumberEvidence {
     /** Up to one cell in so many may contradict the others and is then unreadable; more make the column so. */
     private static final int FEW = 20;
 
+    /** Fewer cells may have three digits behind the separator by chance. */
+    private static final int ENOUGH = 3;
+
+    private long seen;
     private long stored;
     private long point;
     private long comma;
@@ -18,6 +22,7 @@ final class NumberEvidence {
     private BigDecimal asComma = BigDecimal.ZERO;
 
     void see(Cell cell) {
+        seen++;
         if (cell.number() != null) {
             stored++;
             return;
@@ -105,6 +110,13 @@ final class NumberEvidence {
 
     String example() {
         return example;
+    }
+
+    /** The style under which the separators of all cells part thousands; null where any cell says otherwise. */
+    @Nullable Decimals thousands() {
+        int mark = Math.max(example.lastIndexOf('.'), example.lastIndexOf(','));
+        boolean all = mark >= 0 && open == seen && open >= ENOUGH;
+        return all ? (example.charAt(mark) == '.' ? Decimals.COMMA : Decimals.POINT) : null;
     }
 
     /** The sum of the cells that can be read both ways, under a style. */

@@ -27,6 +27,8 @@ final class PrintedTotals {
     private String section = "";
     private int rowsSinceStart;
     private @Nullable Printed grand;
+    /** What the last total said: the next page brings it forward. */
+    private Map<Field, BigDecimal> last = Map.of();
 
     /** A total row. */
     private record Printed(int row, String label, Map<Field, BigDecimal> values) {}
@@ -55,6 +57,20 @@ final class PrintedTotals {
         }
     }
 
+    /** The row just added names no item: a total may leave it out, and it may itself be the end of a section. */
+    void addNameless(Fields fields) {
+        addVoid(fields);
+        boolean ends = !summed.isEmpty();
+        for (Field field : summed) {
+            BigDecimal value = reading.number(fields, field);
+            BigDecimal before = sums[field.at()].subtract(sinceStart[field.at()]);
+            ends &= value != null && same(before.subtract(value), value);
+        }
+        if (ends) {
+            start();
+        }
+    }
+
     /** The row just added never happened: a total may leave it out. */
     void addVoid(Fields fields) {
         for (Field field : summed) {
@@ -80,14 +96,29 @@ final class PrintedTotals {
         if (values.isEmpty()) {
             return false;
         }
-        boolean named = isTotalWithName(folded) || (label.isEmpty() && isBare(fields));
-        boolean ofSection = !section.isEmpty() && folded.contains(section);
+        boolean sectionsOwn = !section.isEmpty() && folded.equals(section) && matches(values, false);
+        boolean named = sectionsOwn || isTotalWithName(folded) || (label.isEmpty() && isBare(fields));
+        boolean ofSection = (!section.isEmpty() && folded.contains(section)) || isOfGroup(row, label, folded);
         return named && (ofSection || matches(values, true) || matches(values, false));
     }
 
-    /** Nothing but sums, below two rows at least: a total that has lost its label rather than a sale its name. */
+    /** {@code Total Beer} in a row that says elsewhere that it is of the group Beer. */
+    private static boolean isOfGroup(Row row, String label, String folded) {
+        return row.cells().stream()
+                .filter(cell ->
+                        cell.number() == null && !TextFold.trim(cell.text()).equals(label))
+                .map(cell -> TextFold.fold(cell.text()))
+                .anyMatch(group -> !group.isEmpty()
+                        && (folded.endsWith(" " + group) || folded.startsWith(group + " "))
+                        && NumberText.readings(group) == NumberText.Readings.NONE);
+    }
+
+    /**
+     * Nothing but sums, below two rows at least or in a section: a total that has lost its label rather than a sale its
+     * name.
+     */
     private boolean isBare(Fields fields) {
-        return rowsSinceStart > 1
+        return rowsSinceStart > (section.isEmpty() ? 1 : 0)
                 && !fields.has(Field.DATE)
                 && !fields.has(Field.TICKET)
                 && !fields.has(Field.CODE)
@@ -127,11 +158,17 @@ final class PrintedTotals {
         String label = label(row, fields, name);
         Printed printed = new Printed(row.number(), label, values);
         boolean sub = RowWords.is("subtotal", label);
+        boolean again = sub && rowsSinceStart == 0 && values.equals(last);
         if (!sub && matches(values, true)) {
             grand = printed;
-        } else if (!values.isEmpty() && !matches(values, false)) {
+        } else if (!values.isEmpty() && !again && !matches(values, false) && !(sub && matches(values, true))) {
             open.add(printed);
         }
+        last = values;
+        start();
+    }
+
+    private void start() {
         rowsSinceStart = 0;
         System.arraycopy(sums, 0, sinceStart, 0, sums.length);
         System.arraycopy(voids, 0, voidsAtStart, 0, voids.length);

@@ -6,8 +6,8 @@ import java.time.LocalDate;
 import org.jspecify.annotations.Nullable;
 
 /**
- * What tells the rows of one sheet of sales from those of another: ticket, time and item where there are tickets; else
- * all rows of a day together.
+ * What tells the rows of one sheet of sales from those of another: ticket, time and item where there are tickets, the
+ * rows of a whole ticket where one of the sheets has no times; else all rows of a day together.
  */
 final class RowIdentity {
     private static final int DAYS = 32;
@@ -17,13 +17,23 @@ final class RowIdentity {
     private final RepeatedRows tickets = new RepeatedRows();
     private final long[] digests = new long[DAYS];
     private final int[] counts = new int[DAYS];
+    private final TicketSums sums = new TicketSums();
+    private final ItemKeys keys;
     private boolean hasTickets;
 
-    /** Notes the row, and says whether an earlier sheet has it. */
-    boolean isRepeated(Fields fields, SaleRow sale, RepeatedRows earlier, boolean[] repeatedDays) {
-        String ticket = fields.text(Field.TICKET);
-        long hash = RepeatedRows.hash(
-                RepeatedRows.hash(0, TextFold.fold(fields.text(Field.ITEM))), fields.text(Field.CODE));
+    RowIdentity(ItemKeys keys) {
+        this.keys = keys;
+    }
+
+    /**
+     * Notes the row, and says whether an earlier sheet has it.
+     *
+     * @param wholes tickets that an earlier sheet has with all of their rows
+     */
+    boolean isRepeated(Fields fields, SaleRow sale, RepeatedRows earlier, boolean[] repeatedDays, RepeatedRows wholes) {
+        String ticket = ItemKeys.ticket(fields);
+        long item = RepeatedRows.hash(0, keys.key(fields));
+        long hash = item;
         if (sale.moment != null) {
             hash = RepeatedRows.hash(hash, sale.moment.date().toEpochDay());
             hash = RepeatedRows.hash(
@@ -32,15 +42,25 @@ final class RowIdentity {
         hash = RepeatedRows.hash(hash, ticket);
         hash = sale.kind == SaleKind.REFUND ? RepeatedRows.hash(hash, sale.kind.name()) : hash;
         int day = index(sale.day);
-        digests[day] += RepeatedRows.hash(
-                RepeatedRows.hash(RepeatedRows.hash(hash, plain(sale.quantity)), plain(sale.money)), sale.kind.name());
+        digests[day] += full(hash, sale);
         counts[day]++;
         if (ticket.isEmpty()) {
             return repeatedDays[day];
         }
         hasTickets = true;
         tickets.add(hash);
-        return earlier.contains(hash);
+        long whole = RepeatedRows.hash(RepeatedRows.hash(0, ticket), day);
+        sums.add(whole, full(item, sale));
+        return earlier.contains(hash) || wholes.contains(whole);
+    }
+
+    private static long full(long seed, SaleRow sale) {
+        long hash = RepeatedRows.hash(RepeatedRows.hash(seed, plain(sale.quantity)), plain(sale.money));
+        return RepeatedRows.hash(hash, sale.kind.name());
+    }
+
+    TicketSums sums() {
+        return sums;
     }
 
     private static int index(@Nullable LocalDate day) {

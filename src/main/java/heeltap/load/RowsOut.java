@@ -81,7 +81,7 @@ final class RowsOut {
             case NAME_UNKNOWN -> "Add the name to the sheet Names of the book, or (ignore) it there.";
             case DATE_OUTSIDE -> "Move the row to its month's folder if it is not there already.";
             case ROW_REPEATED -> "Remove one of the two files if they hold the same rows.";
-            case CURRENCY_OTHER -> "Enter the invoice in the bar's currency.";
+            case CURRENCY_OTHER -> "Enter it in the bar's currency.";
             default -> "Mend the cell in the file, or export it again; the row is left out until then.";
         };
     }

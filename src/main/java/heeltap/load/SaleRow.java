@@ -27,6 +27,7 @@ final class SaleRow {
     private final boolean pricesIncludeTax;
     private final @Nullable BigDecimal taxPercent;
     private final LocalTime dayStart;
+    private final String currency;
 
     private boolean section;
     private @Nullable String misfit;
@@ -69,6 +70,7 @@ final class SaleRow {
         this.pricesIncludeTax = settings.find(Setting.MENU_PRICES_INCLUDE_TAX).orElse(false);
         this.taxPercent = decimal(settings.get(Setting.SALES_TAX_PERCENT));
         this.dayStart = settings.get(Setting.DAY_STARTS_AT);
+        this.currency = settings.get(Setting.CURRENCY).getCurrencyCode();
     }
 
     private static BigDecimal decimal(Exact percent) {
@@ -118,6 +120,13 @@ final class SaleRow {
         quantity = reading.number(fields, Field.QUANTITY);
         if (quantity == null) {
             flaw(Field.QUANTITY, "quantity");
+        } else if (fields.has(Field.VOID_QUANTITY)) {
+            BigDecimal voided = reading.number(fields, Field.VOID_QUANTITY);
+            if (voided == null) {
+                flaw(Field.VOID_QUANTITY, "voided quantity");
+            } else {
+                quantity = quantity.subtract(voided.abs());
+            }
         }
     }
 
@@ -162,8 +171,15 @@ final class SaleRow {
         BigDecimal value = reading.number(cell, field);
         if (value == null) {
             flaw(field, field.word());
+        } else if (isForeign(cell)) {
+            setFlaw(ProblemKind.CURRENCY_OTHER, field, "The money is in another currency than " + currency + ".");
         }
         return value;
+    }
+
+    private boolean isForeign(Cell cell) {
+        String mark = cell.number() != null ? "" : CurrencyMarks.in(cell.text());
+        return !mark.isEmpty() && !mark.equals(currency) && !CurrencyMarks.isOf(mark, currency);
     }
 
     /** Always positive; a discount in percent is one of the money before it. */

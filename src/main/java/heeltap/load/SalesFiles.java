@@ -16,6 +16,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import java.util.Set;
 import java.util.function.Consumer;
 import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
@@ -36,6 +37,8 @@ final class SalesFiles {
     private final VoidsElsewhere voids = new VoidsElsewhere();
     private final RepeatedRows earlier = new RepeatedRows();
     private final Map<String, RowIdentity> identities = new LinkedHashMap<>();
+    private final Map<String, Boolean> clocks = new HashMap<>();
+    private final Map<Part, String> summing = new HashMap<>();
     private final List<SaleTotal> sales = new ArrayList<>();
 
     /**
@@ -88,6 +91,7 @@ final class SalesFiles {
             }
         }
         sheets.values().forEach(SalesSheet::findVoids);
+        findSums(sheets.keySet());
         sheets.forEach((part, sheet) -> readSales(part, sheet, Objects.requireNonNull(rows.get(part))));
         readReturns();
         voids.tellOpen(out.log());
@@ -97,19 +101,59 @@ final class SalesFiles {
         return new SalesSheet(part.sheet(), part.layout(), part.given(), context, rows, prices, voids);
     }
 
+    /** Finds the sheets that only sum up others. */
+    private void findSums(Set<Part> among) {
+        boolean any = among.size() > 1
+                && among.stream().anyMatch(part -> !part.layout().hasAny(Field.TICKET, Field.TIME));
+        Map<Part, RepeatedSums> sums = new LinkedHashMap<>();
+        ItemKeys keys = new ItemKeys(context, prices);
+        for (Part part : among) {
+            if (any && part.isOf(null)) {
+                RepeatedSums of = new RepeatedSums();
+                of.precise(part.layout().hasAny(Field.TICKET, Field.TIME));
+                walk(part, (fields, sale) -> {
+                    if (sale.flaw == null && sale.kind != SaleKind.VOID) {
+                        of.add(keys.key(fields), sale);
+                    }
+                });
+                sums.put(part, of);
+            }
+        }
+        summing.putAll(RepeatedSums.find(sums, part -> part.layout().sheet().toString()));
+    }
+
     private void readSales(Part part, SalesSheet first, RowsOut firstRows) {
         boolean several = parts.size() > 1;
         boolean[] days = RowIdentity.noDays();
         SalesSheet read = first;
         RowsOut rows = firstRows;
-        read.read(several ? earlier : null, days);
+        String sumsOf = summing.get(part);
+        if (sumsOf != null) {
+            readSums(part, first, firstRows, sumsOf);
+            return;
+        }
+        RepeatedRows wholes = new RepeatedRows();
+        read.read(several ? earlier : null, days, wholes);
         String twin = several ? repeatedDays(read, days) : null;
-        if (twin != null) {
+        String ticketTwin = several ? repeatedTickets(read, wholes) : null;
+        if (ticketTwin != null) {
+            rows = new RowsOut(new ProblemLog());
+            read = sheet(part, rows);
+            read.findVoids();
+            read.read(earlier, days, wholes);
+            rows.log()
+                    .fault(
+                            ProblemKind.FILE_TWICE,
+                            part.layout().sheet(),
+                            "",
+                            "Tickets of this sheet stand in " + ticketTwin + " too, row for row.",
+                            "Remove one of the two.");
+        } else if (twin != null) {
             rows = new RowsOut(new ProblemLog());
             boolean whole = read.identity().equalsAll(Objects.requireNonNull(identities.get(twin)));
             read = sheet(part, rows);
             read.findVoids();
-            read.read(earlier, days);
+            read.read(earlier, days, wholes);
             rows.log()
                     .fault(
                             ProblemKind.FILE_TWICE,
@@ -123,8 +167,40 @@ final class SalesFiles {
         accounts.put(part.sheet(), read.account());
         out.addAll(rows);
         identities.put(part.layout().sheet().toString(), read.identity());
+        clocks.put(part.layout().sheet().toString(), read.hasClock());
         sales.addAll(read.sales());
         earlier.addAll(read.identity().tickets());
+    }
+
+    private void readSums(Part part, SalesSheet read, RowsOut rows, String sumsOf) {
+        read.repeatsSumsOf(sumsOf);
+        read.read(null, RowIdentity.noDays(), new RepeatedRows());
+        rows.log()
+                .fault(
+                        ProblemKind.FILE_TWICE,
+                        part.layout().sheet(),
+                        "",
+                        "This sheet sums up what " + sumsOf + " lists, item by item; its rows are left out.",
+                        "Remove one of the two.");
+        accounts.put(part.sheet(), read.account());
+        out.addAll(rows);
+        sales.addAll(read.sales());
+    }
+
+    /** The earlier sheet that holds tickets of this one, where only one of the two has times; null for none. */
+    private @Nullable String repeatedTickets(SalesSheet read, RepeatedRows wholes) {
+        String twin = null;
+        for (Map.Entry<String, RowIdentity> before : identities.entrySet()) {
+            boolean clock = Objects.requireNonNull(clocks.get(before.getKey()));
+            RepeatedRows equal = clock == read.hasClock()
+                    ? null
+                    : read.identity().sums().equal(before.getValue().sums());
+            if (equal != null) {
+                wholes.addAll(equal);
+                twin = twin == null ? before.getKey() : twin;
+            }
+        }
+        return twin;
     }
 
     /** The earlier sheet that holds the same days; null for none. */

@@ -30,13 +30,17 @@ final class SalesSheet {
     private final Tally tally = new Tally();
     private final PrintedTotals totals;
     private final SoldItems items;
-    private final RowIdentity identity = new RowIdentity();
+    private final RowIdentity identity;
     private final TicketDiscounts discounts = new TicketDiscounts();
     private final Voids voids;
     private final @Nullable SaleKind given;
     private @Nullable RepeatedRows earlier;
     private @Nullable Returns returns;
+    private RepeatedRows wholeTickets = new RepeatedRows();
     private boolean[] repeatedDays = RowIdentity.noDays();
+    private @Nullable String sumsOf;
+    private int givenRows;
+    private BigDecimal givenMoney = BigDecimal.ZERO;
     private boolean anyMoney;
     private boolean otherTable;
 
@@ -60,6 +64,7 @@ final class SalesSheet {
         this.reading = Evidence.read(sheet, layout, context, out.log());
         this.fields = new Fields(layout);
         this.items = new SoldItems(context, prices);
+        this.identity = new RowIdentity(new ItemKeys(context, prices));
         this.sale = new SaleRow(layout, reading, fields, prices, context);
         this.totals = new PrintedTotals(layout, reading, SUMMED);
         this.voids = new Voids(layout, given == SaleKind.VOID, elsewhere);
@@ -68,12 +73,19 @@ final class SalesSheet {
     /**
      * @param earlierRows of sheets read before; null where there is no other sheet
      * @param repeated the days that an earlier sheet holds, row for row
+     * @param wholes tickets that an earlier sheet holds, row for row
      */
-    void read(@Nullable RepeatedRows earlierRows, boolean[] repeated) {
+    void read(@Nullable RepeatedRows earlierRows, boolean[] repeated, RepeatedRows wholes) {
         earlier = earlierRows;
+        wholeTickets = wholes;
         repeatedDays = repeated;
         read();
         tellMoney();
+    }
+
+    /** Its rows only sum up those of the sheets named, and are set aside. */
+    void repeatsSumsOf(String others) {
+        sumsOf = others;
     }
 
     /** Reads a sheet of returns: each row is taken off the sale of its ticket and item. */
@@ -93,6 +105,20 @@ final class SalesSheet {
             }
         });
         discounts.share(this::settleDiscount);
+        tellGiven();
+    }
+
+    private void tellGiven() {
+        if (givenRows > 0) {
+            out.log()
+                    .notice(
+                            ProblemKind.VALUE_DOUBTFUL,
+                            layout.column(Field.KIND),
+                            "",
+                            "Rows marked complimentary or staff have money, " + givenRows + " of "
+                                    + givenMoney.toPlainString() + " together; it does not count as sales.",
+                            "If guests or staff paid it, mark the rows as sales.");
+        }
     }
 
     private void findDiscounts() {
@@ -158,7 +184,7 @@ final class SalesSheet {
             return;
         }
         otherTable = false;
-        SoldItems.Item entry = items.find(fields.text(Field.ITEM), fields.text(Field.CODE));
+        SoldItems.Item entry = items.find(fields.text(Field.ITEM), fields.hasVariant() ? "" : fields.text(Field.CODE));
         boolean known = entry != null && entry.verdict().answer() != KnownNames.Answer.UNKNOWN;
         if (!known && isNoRecord(row, entry)) {
             tally.fate(Tally.Fate.IGNORED, null, null);
@@ -169,6 +195,7 @@ final class SalesSheet {
         tally.in(sale.quantity, sale.money);
         anyMoney |= sale.money != null;
         if (entry == null) {
+            totals.addNameless(fields);
             setAside(row, ProblemKind.VALUE_MISSING, null, "The row names no item.", RowsOut.text(row), List.of());
         } else if (!known && isTicketDiscount(row, entry)) {
             return;
@@ -240,8 +267,16 @@ final class SalesSheet {
                     List.of());
             return;
         }
-        boolean repeated = earlier != null && identity.isRepeated(fields, sale, earlier, repeatedDays);
-        if (repeated && sale.kind != SaleKind.VOID) {
+        boolean repeated = earlier != null && identity.isRepeated(fields, sale, earlier, repeatedDays, wholeTickets);
+        if (sumsOf != null && sale.kind != SaleKind.VOID) {
+            setAside(
+                    row,
+                    ProblemKind.ROW_REPEATED,
+                    null,
+                    "The row repeats the sums of " + sumsOf + ".",
+                    RowsOut.text(row),
+                    List.of());
+        } else if (repeated && sale.kind != SaleKind.VOID) {
             setAside(
                     row,
                     ProblemKind.ROW_REPEATED,
@@ -283,6 +318,10 @@ final class SalesSheet {
         BigDecimal tax = sale.tax == null || sale.kind != SaleKind.REFUND ? sale.tax : sale.tax.abs();
         entry.sums().add(sale.day, sale.kind, quantity, net, sale.rate, tax, row.number());
         discounts.use(fields.text(Field.TICKET), entry.sums(), sale);
+        if (sale.kind == SaleKind.COMPLIMENTARY && sale.money != null && sale.money.signum() != 0) {
+            givenRows++;
+            givenMoney = givenMoney.add(sale.money);
+        }
         tally.fate(Tally.Fate.USED, sale.quantity, sale.money);
     }
 

@@ -60,6 +60,34 @@ final class StyleWitness {
         return style == null ? null : new Verdict(style, "as the printed total says");
     }
 
+    /** What the book's menu prices say: the money of a row is near its quantity times the price of its item. */
+    static @Nullable Verdict byMenu(Sheet sheet, Layout layout, MenuPrices menu) {
+        Field money = layout.has(Field.GROSS) ? Field.GROSS : layout.has(Field.NET) ? Field.NET : Field.UNIT_PRICE;
+        Fields fields = new Fields(layout);
+        int[] votes = new int[Decimals.values().length];
+        sheet.read(row -> {
+            fields.load(row);
+            Cell cell = row.number() > layout.headingRow() ? fields.find(money) : null;
+            BigDecimal price = menu.find(fields.text(Field.ITEM), fields.text(Field.CODE));
+            if (cell != null && price != null) {
+                vote(
+                        votes,
+                        isNear(fields, cell, money, price, Decimals.POINT),
+                        isNear(fields, cell, money, price, Decimals.COMMA));
+            }
+            return row.number() < MOST_ROWS;
+        });
+        Decimals style = only(votes);
+        return style == null ? null : new Verdict(style, "as the book's menu prices say");
+    }
+
+    private static boolean isNear(Fields fields, Cell cell, Field money, BigDecimal price, Decimals style) {
+        Cell counted = money == Field.UNIT_PRICE ? null : fields.find(Field.QUANTITY);
+        BigDecimal quantity = counted == null ? BigDecimal.ONE : value(counted, style);
+        BigDecimal value = value(cell, style);
+        return value != null && quantity != null && MenuPrices.isNear(value, price, quantity);
+    }
+
     private static @Nullable Decimals only(int[] votes) {
         int point = votes[at(Decimals.POINT)];
         int comma = votes[at(Decimals.COMMA)];

@@ -29,9 +29,26 @@ final class TicketDiscounts {
     /** A used row of a ticket with a discount. */
     private record Part(SaleSums sums, @Nullable LocalDate day, SaleKind kind, Money net) {}
 
-    /** Whether a row that names nothing known takes money off its ticket. */
+    /**
+     * Whether a row that names nothing known takes money off its ticket. A word of discount with more behind it, as in
+     * {@code Discount 10%}, does so where it has a rate or its money is negative.
+     */
     static boolean isOne(String item, String ticket, @Nullable BigDecimal money) {
-        return !ticket.isEmpty() && money != null && money.signum() != 0 && RowWords.is("ticket discount", item);
+        return !ticket.isEmpty()
+                && money != null
+                && money.signum() != 0
+                && mayBe(item)
+                && (money.signum() < 0
+                        || RowWords.is("ticket discount", item)
+                        || item.chars().anyMatch(Character::isDigit));
+    }
+
+    /** Whether a name is that of a discount or begins with a word of discount. */
+    static boolean mayBe(String item) {
+        String folded = TextFold.fold(item);
+        int space = folded.indexOf(' ');
+        return RowWords.isFolded("ticket discount", folded)
+                || (space > 0 && RowWords.isFolded("discount word", folded.substring(0, space)));
     }
 
     /** Notes that a ticket has a discount, before its rows are read. */

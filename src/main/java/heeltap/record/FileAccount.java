@@ -35,4 +35,27 @@ public record FileAccount(
         @Nullable Money usedMoney,
         @Nullable Money ignoredMoney,
         @Nullable Money setAsideMoney,
-        @Nullable Money printedTotal) {}
+        @Nullable Money printedTotal) {
+    /** The same with one used row set aside; its figures as printed. */
+    FileAccount settingAside(SetAside row) {
+        return new FileAccount(
+                place,
+                kind,
+                encoding,
+                delimiter,
+                headingRow,
+                dates,
+                decimals,
+                rows,
+                used - 1,
+                ignored,
+                setAside + 1,
+                quantity,
+                money,
+                usedQuantity == null || row.quantity() == null ? usedQuantity : usedQuantity.minus(row.quantity()),
+                usedMoney == null || row.money() == null ? usedMoney : usedMoney.minus(row.money()),
+                ignoredMoney,
+                setAsideMoney == null || row.money() == null ? setAsideMoney : setAsideMoney.plus(row.money()),
+                printedTotal);
+    }
+}

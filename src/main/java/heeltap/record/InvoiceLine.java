@@ -18,6 +18,8 @@ import org.jspecify.annotations.Nullable;
  * @param discount the line's own discount, already taken off {@code goods}; positive
  * @param deposit returnable deposit that stands beside the line; zero for none
  * @param tax tax printed on the line; null for none printed
+ * @param printedQuantity with the sign on the paper, for control totals; null where none is printed
+ * @param printedMoney the goods with the sign on the paper
  */
 public record InvoiceLine(
         String product,
@@ -28,4 +30,20 @@ public record InvoiceLine(
         Money discount,
         Money deposit,
         @Nullable Money tax,
-        Place place) {}
+        Place place,
+        @Nullable Exact printedQuantity,
+        Money printedMoney) {
+    /** A line that is printed as it is meant. */
+    public InvoiceLine(
+            String product,
+            @Nullable Pack pack,
+            String packText,
+            Exact quantity,
+            Money goods,
+            Money discount,
+            Money deposit,
+            @Nullable Money tax,
+            Place place) {
+        this(product, pack, packText, quantity, goods, discount, deposit, tax, place, quantity, goods);
+    }
+}

@@ -1,6 +1,7 @@
 package heeltap.record;
 
 import java.time.YearMonth;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
@@ -27,5 +28,22 @@ public record Month(
                 .filter(account -> account.place().file().equals(file)
                         && account.place().sheet().equals(sheet))
                 .findFirst();
+    }
+
+    /** The same where rows that were read turn out to fit nothing: their files count them as set aside. */
+    public Month settingAside(List<SetAside> rows) {
+        List<SetAside> allRows = new ArrayList<>(setAside);
+        allRows.addAll(rows);
+        List<FileAccount> accounts = new ArrayList<>();
+        for (FileAccount file : files) {
+            FileAccount account = file;
+            for (SetAside row : rows) {
+                boolean inFile = row.place().file().equals(file.place().file())
+                        && row.place().sheet().equals(file.place().sheet());
+                account = inFile ? account.settingAside(row) : account;
+            }
+            accounts.add(account);
+        }
+        return new Month(month, sales, invoices, closing, opening, losses, List.copyOf(allRows), List.copyOf(accounts));
     }
 }

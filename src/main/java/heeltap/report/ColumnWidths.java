@@ -78,7 +78,8 @@ final class ColumnWidths {
             Table table, List<Integer> columns, float size, float[] natural, float gap, float room) {
         float left = room - sum(natural);
         float wider = columns.size() < 2 ? gap : Math.min(WIDEST_GAP, gap + left / (columns.size() - 1));
-        left -= (wider - gap) * (columns.size() - 1);
+        // never below nothing by rounding: a column less wide than its one word would split it
+        left = Math.max(0, left - (wider - gap) * (columns.size() - 1));
         long texts = columns.stream()
                 .filter(c -> !table.columns().get(c).format().isNumeric())
                 .count();

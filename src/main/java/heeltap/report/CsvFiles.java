@@ -45,6 +45,8 @@ final class CsvFiles {
             return "";
         } else if (value instanceof CellValue.Text text) {
             return text.text();
+        } else if (value instanceof CellValue.Term term) {
+            return term.published();
         } else if (value instanceof CellValue.Day day) {
             return day.date().toString();
         } else if (value instanceof CellValue.YesNo yesNo) {

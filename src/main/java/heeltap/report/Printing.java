@@ -45,6 +45,8 @@ final class Printing {
             return "";
         } else if (value instanceof CellValue.Text text) {
             return text.text();
+        } else if (value instanceof CellValue.Term term) {
+            return term.said();
         } else if (value instanceof CellValue.Day day) {
             return date(day.date());
         } else if (value instanceof CellValue.YesNo yesNo) {

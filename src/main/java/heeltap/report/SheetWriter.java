@@ -294,8 +294,9 @@ final class SheetWriter {
                 cell.setCellFormula(FormulaText.of(formula, place, tables, next - 1, parts.words()));
             }
             value(cell, value);
-            if (value instanceof CellValue.Text text) {
-                lines = Math.max(lines, parts.lines(text.text(), widths[c] * 0.93 - 2.5));
+            if (column.format() == Format.TEXT) {
+                String text = parts.printing().cell(value, Format.TEXT);
+                lines = Math.max(lines, parts.lines(text, widths[c] * 0.93 - 2.5));
             }
         }
         sheetRow.setHeightInPoints(Math.min(400, lines * 13f + 2));
@@ -304,6 +305,8 @@ final class SheetWriter {
     private void value(XSSFCell cell, CellValue value) {
         if (value instanceof CellValue.Text text) {
             cell.setCellValue(parts.fitting(text.text()));
+        } else if (value instanceof CellValue.Term term) {
+            cell.setCellValue(parts.fitting(term.said()));
         } else if (value instanceof CellValue.YesNo yesNo) {
             cell.setCellValue(parts.words().get(yesNo.yes() ? "yes" : "no"));
         } else if (value instanceof CellValue.Day day) {

@@ -5,7 +5,6 @@ import heeltap.cost.Costs;
 import heeltap.cost.DrinkCost;
 import heeltap.cost.Glass;
 import heeltap.match.Match;
-import heeltap.match.NameBook;
 import heeltap.pricing.PriceSuggestion;
 import heeltap.quantity.Exact;
 import heeltap.quantity.Measure;
@@ -276,7 +275,7 @@ final class CheaperWays {
                 book.accounts());
         Map<String, DrinkCost> tried = new LinkedHashMap<>();
         if (!drinks.isEmpty()) {
-            Costs costs = Costs.of(wider, NameBook.of(wider), month.prices(), month.lastDay());
+            Costs costs = month.costs().forBook(wider);
             drinks.forEach(drink -> tried.put(drink.name(), costs.drink(drink.name())));
         }
         return tried;

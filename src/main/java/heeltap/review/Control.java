@@ -11,13 +11,23 @@ import heeltap.quantity.Money;
  * @param scope of which file, group or table
  * @param isMoney whether the numbers are money; else counts or amounts, in the same columns
  */
-record Control(String name, String scope, Exact expected, Exact found, boolean isMoney) {
-    static Control of(String name, String scope, Money expected, Money found) {
+record Control(String name, CellValue.Term scope, Exact expected, Exact found, boolean isMoney) {
+    static Control of(String name, CellValue.Term scope, Money expected, Money found) {
         return new Control(name, scope, expected.amount(), found.amount(), true);
     }
 
-    static Control ofNumbers(String name, String scope, Exact expected, Exact found) {
+    /** Of a file, an invoice or a month, which has one name in every language. */
+    static Control of(String name, String scope, Money expected, Money found) {
+        return of(name, new CellValue.Term(scope, scope), expected, found);
+    }
+
+    static Control ofNumbers(String name, CellValue.Term scope, Exact expected, Exact found) {
         return new Control(name, scope, expected, found, false);
+    }
+
+    /** The same of numbers. */
+    static Control ofNumbers(String name, String scope, Exact expected, Exact found) {
+        return ofNumbers(name, new CellValue.Term(scope, scope), expected, found);
     }
 
     Exact difference() {

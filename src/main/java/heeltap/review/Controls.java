@@ -1,5 +1,6 @@
 package heeltap.review;
 
+import heeltap.document.CellValue;
 import heeltap.quantity.Exact;
 import heeltap.quantity.Money;
 import heeltap.record.Ingredient;
@@ -30,7 +31,7 @@ final class Controls {
         purchases(review, controls);
         traces(review, controls);
         journal(review, controls);
-        changes(review, controls);
+        changes(review, words, controls);
         return controls;
     }
 
@@ -91,10 +92,13 @@ final class Controls {
                 .plus(sums.transfers().orElse(Money.ZERO));
         Money out = sums.actual().orElse(Money.ZERO).plus(sums.closing().orElse(Money.ZERO));
         controls.add(Control.of(
-                "opening + purchases + transfers = cost of goods + closing", words.say("controls.counted"), in, out));
+                "opening + purchases + transfers = cost of goods + closing",
+                words.term("scope", "counted ingredients"),
+                in,
+                out));
         controls.add(Control.ofNumbers(
                 "actual use = theoretical use + recorded losses + unexplained",
-                words.say("controls.counted"),
+                words.term("scope", "counted ingredients"),
                 Exact.ZERO,
                 left));
     }
@@ -193,13 +197,15 @@ final class Controls {
         controls.add(Control.ofNumbers("closing stock = sum of its counts", month(review), Exact.ZERO, uncounted));
     }
 
-    private static void changes(ReviewFigures review, List<Control> controls) {
+    private static void changes(ReviewFigures review, Words words, List<Control> controls) {
         Currency currency = review.currency();
         for (LedgerTables.Chain chain : review.chains()) {
             Money steps = LedgerTables.printed(chain, currency).stream().reduce(Money.ZERO, Money::plus);
             controls.add(Control.of(
                     "steps = difference of " + chain.measure(),
-                    chain.fromMonth() + " to " + month(review),
+                    new CellValue.Term(
+                            chain.fromMonth() + " to " + month(review),
+                            words.say("scope.months", chain.fromMonth(), month(review))),
                     Money.of(chain.to().rounded(currency))
                             .minus(Money.of(chain.from().rounded(currency))),
                     steps));

@@ -45,9 +45,9 @@ final class CostTables {
             Cells cells = new Cells()
                     .set("ingredient", CellValue.of(ingredient.name()))
                     .set("group", CellValue.of(ingredient.group()))
-                    .set("measure", CellValue.of(ingredient.measure().symbol()))
+                    .set("measure", words.measure(ingredient.measure()))
                     .set("unit_cost", CellValue.of(price.unitCost()))
-                    .set("price_basis", CellValue.of(price.basis().text()))
+                    .set("price_basis", words.term("price-basis", price.basis().text()))
                     .set("previous_unit_cost", CellValue.of(price.previousUnitCost()))
                     .set("change_percent", number(price.changePercent()))
                     .set("use", CellValue.of(use))
@@ -142,7 +142,7 @@ final class CostTables {
             Cells cells = new Cells()
                     .set("preparation", CellValue.of(preparation.name()))
                     .set("makes", number(makes))
-                    .set("unit", CellValue.of(preparation.measure().symbol()))
+                    .set("unit", words.measure(preparation.measure()))
                     .set("batch_cost", CellValue.of(cost.batchCost()))
                     .set("unit_cost", CellValue.of(cost.unitCost()))
                     .set("labour", CellValue.of(cost.labour()))
@@ -221,10 +221,9 @@ final class CostTables {
                                                 : line.amount().value()))
                         .set(
                                 "unit",
-                                CellValue.of(
-                                        line.amount() == null
-                                                ? ""
-                                                : line.amount().measure().symbol()))
+                                line.amount() == null
+                                        ? CellValue.BLANK
+                                        : words.measure(line.amount().measure()))
                         .set("cost", CellValue.of(line.cost()))
                         .set("computed", CellValue.of(line.computed()))
                         .set("written", CellValue.of(line.written())));

@@ -20,6 +20,7 @@ import heeltap.record.StockCount;
 import heeltap.source.Place;
 import heeltap.source.Problem;
 import heeltap.source.ProblemKind;
+import heeltap.stock.Containers;
 import heeltap.stock.Countable;
 import heeltap.stock.Counting;
 import java.time.LocalDate;
@@ -32,6 +33,8 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /** Counts and losses brought to ingredients in their base measure; what cannot be is a problem with its place. */
 final class CountStage {
@@ -41,13 +44,14 @@ final class CountStage {
     private final LocalDate lastDay;
     private final Map<String, Ingredient> ingredients = new HashMap<>();
     private final Map<String, Preparation> preparations = new HashMap<>();
-    private final Map<String, Pack> lastPacks = new HashMap<>();
+    private final Map<String, List<Pack>> packs = new HashMap<>();
     private final List<Problem> problems = new ArrayList<>();
+    private final List<SetAside> setAside = new ArrayList<>();
 
     /**
      * Counts as of the month.
      *
-     * @param purchases all that are known up to the month's end, in order of time: the last pack of each ingredient
+     * @param purchases all that are known up to the month's end, in order of time: what each ingredient comes in
      */
     CountStage(Book book, NameBook names, Costs costs, LocalDate lastDay, List<Purchase> purchases) {
         this.names = names;
@@ -58,7 +62,8 @@ final class CountStage {
         book.preparations().forEach(preparation -> preparations.put(preparation.name(), preparation));
         for (Purchase purchase : purchases) {
             if (purchase.ingredient() != null && purchase.pack() != null) {
-                lastPacks.put(purchase.ingredient(), purchase.pack());
+                packs.computeIfAbsent(purchase.ingredient(), name -> new ArrayList<>())
+                        .add(purchase.pack());
             }
         }
     }
@@ -76,9 +81,9 @@ final class CountStage {
      * Adds the rows of a count up.
      *
      * @param kind opening or closing, for the rows
-     * @param setAside rows of the same files that could not be read
+     * @param unread rows of the same files that could not be read
      */
-    Counted count(List<StockCount> counts, String kind, List<SetAside> setAside) {
+    Counted count(List<StockCount> counts, String kind, List<SetAside> unread) {
         Map<String, Exact> own = new TreeMap<>();
         Map<String, Exact> inPreparations = new TreeMap<>();
         TreeSet<String> faulty = new TreeSet<>();
@@ -89,6 +94,7 @@ final class CountStage {
                 continue;
             }
             Exact number = row.count().times(match.get().times());
+            int told = problems.size();
             if (match.get().kind() == Match.Kind.INGREDIENT) {
                 Ingredient ingredient = ingredients.get(match.get().name());
                 if (ingredient != null) {
@@ -113,8 +119,9 @@ final class CountStage {
                     rows.add(counted(kind, "", match.get(), row, number, Optional.empty()));
                 }
             }
+            setAside(told, row.place(), text(row), row.count(), row.item());
         }
-        setAside.forEach(row ->
+        unread.forEach(row ->
                 names.find(Where.STOCK, row.item(), "").ifPresent(match -> leaveOut(row, match, own.keySet(), faulty)));
         // One row that cannot be understood leaves the whole ingredient uncounted: part of a count is no count.
         faulty.forEach(own::remove);
@@ -198,7 +205,9 @@ final class CountStage {
                 continue;
             }
             boolean transfer = row.reason() == Loss.Reason.TRANSFER_IN || row.reason() == Loss.Reason.TRANSFER_OUT;
+            int told = problems.size();
             Map<String, Exact> amounts = lost(row, match.get(), transfer);
+            setAside(told, row.place(), text(row), row.amount(), row.item());
             Exact sign = row.reason() == Loss.Reason.TRANSFER_OUT ? Exact.of(-1) : Exact.ONE;
             amounts.forEach((name, amount) -> {
                 if (transfer) {
@@ -287,17 +296,16 @@ final class CountStage {
     }
 
     private Optional<Exact> ingredient(Ingredient ingredient, Exact number, String unit, Place place) {
-        Optional<Pack> pack = Optional.ofNullable(lastPacks.get(ingredient.name()))
-                .or(() -> Optional.ofNullable(ingredient.listPack()));
+        Containers containers = Containers.of(packs.getOrDefault(ingredient.name(), List.of()), ingredient.listPack());
         Optional<Amount> bottle = ingredient.bottleMl() != null
                 ? Optional.of(new Amount(ingredient.bottleMl(), Measure.ML))
-                : pack.map(Pack::unitSize);
+                : containers.bottle();
         Countable thing = new Countable(
                 ingredient.name(),
                 ingredient.measure(),
                 bottle,
                 ingredient.bottleMl() != null,
-                pack,
+                containers,
                 Optional.empty(),
                 Optional.ofNullable(ingredient.composition().density()),
                 Optional.ofNullable(ingredient.eachGrams()),
@@ -324,7 +332,7 @@ final class CountStage {
                 preparation.measure(),
                 Optional.empty(),
                 false,
-                Optional.empty(),
+                Containers.NONE,
                 Optional.ofNullable(cost.makes()).map(Amount::value),
                 density(cost),
                 Optional.empty(),
@@ -343,6 +351,34 @@ final class CountStage {
     private Optional<Exact> keep(Counting.Counted counted) {
         counted.problem().ifPresent(problems::add);
         return counted.amount();
+    }
+
+    /** A row of which a fault was told since is not used. */
+    private void setAside(int told, Place row, String text, Exact number, String item) {
+        problems.subList(told, problems.size()).stream()
+                .filter(problem -> problem.severity() == Problem.Severity.FAULT)
+                .findFirst()
+                .ifPresent(
+                        fault -> setAside.add(new SetAside(row, fault.reason(), text, number, null, List.of(), item)));
+    }
+
+    private static String text(StockCount row) {
+        return joined(row.item(), row.count().toString(), row.unit(), row.location());
+    }
+
+    private static String text(Loss row) {
+        String day = row.date() == null ? "" : row.date().toString();
+        String reason = row.reason().name().toLowerCase(Locale.ROOT).replace('_', ' ');
+        return joined(day, row.item(), row.amount().toString(), row.unit(), reason);
+    }
+
+    private static String joined(String... cells) {
+        return Stream.of(cells).filter(cell -> !cell.isEmpty()).collect(Collectors.joining(" | "));
+    }
+
+    /** Rows that could not be brought to an ingredient. */
+    List<SetAside> setAside() {
+        return setAside;
     }
 
     List<Problem> problems() {

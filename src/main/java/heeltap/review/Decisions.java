@@ -42,7 +42,7 @@ final class Decisions {
         return points;
     }
 
-    private static final int SHOWN_PRICES = 6;
+    private static final int SHOWN_PRICES = 4;
 
     /** How many prices change, and those that bring most with how sure they are; the rest are counted. */
     private static void prices(ReviewFigures review, Words words, List<String> points) {

@@ -127,7 +127,11 @@ final class DrinkTable {
     private void glass(DrinkRow row, Cells cells) {
         Map<String, Exact> figures = Served.figures(row.cost(), settings);
         figures.forEach((key, figure) -> cells.set(key, CellValue.of(figure)));
-        cells.set("water_from", CellValue.of(Served.waterFrom(row.cost()).orElse("")));
+        cells.set(
+                "water_from",
+                Served.waterFrom(row.cost())
+                        .<CellValue>map(from -> words.term("water-from", from))
+                        .orElse(CellValue.BLANK));
         if (!figures.isEmpty()) {
             cells.set(
                     "volume_estimated", CellValue.of(row.cost().glass().served().estimated()));

@@ -130,8 +130,8 @@ final class FileTables {
             table.add(
                     control.holds() ? Emphasis.PLAIN : Emphasis.MARKED,
                     new Cells()
-                            .set("control", CellValue.of(control.name()))
-                            .set("scope", CellValue.of(control.scope()))
+                            .set("control", texts.term("control", control.name()))
+                            .set("scope", control.scope())
                             .set("expected", control.cell(control.expected()))
                             .set("found", control.cell(control.found()))
                             .set("difference", control.cell(control.difference()))

@@ -83,7 +83,8 @@ final class FindingList {
                     cost.abs(),
                     amount.isPositive() ? "finding.missing" : "finding.surplus",
                     ingredient.name(),
-                    words.amount(amount.abs()) + " " + ingredient.measure().symbol(),
+                    words.amount(amount.abs()) + " "
+                            + words.measure(ingredient.measure()).said(),
                     words.money(cost.abs()),
                     percent);
         }

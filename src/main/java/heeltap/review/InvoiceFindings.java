@@ -1,5 +1,6 @@
 package heeltap.review;
 
+import heeltap.cost.Purchase;
 import heeltap.record.Folding;
 import heeltap.record.Invoice;
 import heeltap.source.Place;
@@ -21,6 +22,7 @@ import java.util.stream.Collectors;
  * @param undated whether it has no date
  * @param outside whether its date lies outside the month
  * @param unclaimed lines that no ingredient claims
+ * @param aside lines of an ingredient of which nothing says how much they hold
  * @param moves its lines whose price moved
  */
 record InvoiceFindings(
@@ -29,6 +31,7 @@ record InvoiceFindings(
         boolean undated,
         boolean outside,
         long unclaimed,
+        long aside,
         List<PriceMove> moves) {
     private static final Comparator<InvoiceTie> ORDER = Comparator.comparing(
                     (InvoiceTie tie) -> tie.invoice().supplier())
@@ -59,6 +62,10 @@ record InvoiceFindings(
                     date != null && !YearMonth.from(date).equals(now.month()),
                     now.purchases().purchases().stream()
                             .filter(line -> line.ingredient() == null && !line.ignored())
+                            .filter(line -> holds(invoice, line.place()))
+                            .count(),
+                    now.purchases().purchases().stream()
+                            .filter(Purchase::isSetAside)
                             .filter(line -> holds(invoice, line.place()))
                             .count(),
                     moves.stream()
@@ -112,6 +119,9 @@ record InvoiceFindings(
         }
         if (unclaimed > 0) {
             sentences.add(words.say("invoice.unclaimed", String.valueOf(unclaimed)));
+        }
+        if (aside > 0) {
+            sentences.add(words.say("invoice.aside", String.valueOf(aside)));
         }
         for (PriceMove move : moves) {
             sentences.add(words.say(

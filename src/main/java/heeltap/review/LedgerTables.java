@@ -28,6 +28,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Predicate;
 import java.util.stream.Stream;
 
 /** The journal, and what changed since the month before. */
@@ -62,16 +63,14 @@ final class LedgerTables {
                 costOfGoods.merge(ingredient.group(), printed.purchases(), Money::plus);
             }
         }
-        // Lines that are no counted ingredient, such as bottles sold as they come, are used as they are bought.
-        Money others = month.purchases().purchases().stream()
-                .filter(line -> line.ingredient() == null || line.baseQuantity() == null)
-                .map(Purchase::cost)
-                .reduce(Money.ZERO, Money::plus);
+        // Lines that were set aside, by their name or their pack, are in no stock: they are used as they are bought.
+        Money others = cost(month, line -> !line.ignored() && (line.ingredient() == null || line.isSetAside()));
         costOfGoods.merge(StockGroups.NONE, others, Money::plus);
         return Journal.of(
                 new Journal.MonthMoney(
                         stockChange,
                         costOfGoods,
+                        cost(month, Purchase::ignored),
                         unexplained,
                         given,
                         transfers,
@@ -80,6 +79,13 @@ final class LedgerTables {
                         sum(month, InvoiceTie::total),
                         3 * month.stock().size()),
                 currency);
+    }
+
+    private static Money cost(MonthFigures month, Predicate<Purchase> lines) {
+        return month.purchases().purchases().stream()
+                .filter(lines)
+                .map(Purchase::cost)
+                .reduce(Money.ZERO, Money::plus);
     }
 
     /** Complimentary serves, and what was written down as staff or complimentary. */
@@ -107,7 +113,7 @@ final class LedgerTables {
             debit = debit.plus(entry.debit());
             credit = credit.plus(entry.credit());
             table.add(new Cells()
-                    .set("account", CellValue.of(accountName(entry, book)))
+                    .set("account", accountName(entry, book, words))
                     .set("debit", positive(entry.debit()))
                     .set("credit", positive(entry.credit()))
                     .set("memo", CellValue.of(words.say(memo(entry), words.month(month.month()), entry.group()))));
@@ -129,12 +135,14 @@ final class LedgerTables {
     }
 
     /** The bar's own name of the account, else ours; cost of goods bears its group. */
-    private static String accountName(Journal.Entry entry, Book book) {
-        String standard = entry.account().standardName() + (entry.group().isEmpty() ? "" : " " + entry.group());
-        return named(standard, book)
-                .or(() -> named(entry.account().standardName(), book)
-                        .map(name -> entry.group().isEmpty() ? name : name + " " + entry.group()))
-                .orElse(standard);
+    private static CellValue accountName(Journal.Entry entry, Book book, Words words) {
+        String group = entry.group().isEmpty() ? "" : " " + entry.group();
+        String standard = entry.account().standardName();
+        CellValue.Term ours = words.term("account", standard);
+        return named(standard + group, book)
+                .or(() -> named(standard, book).map(name -> name + group))
+                .map(CellValue::of)
+                .orElseGet(() -> new CellValue.Term(standard + group, ours.said() + group));
     }
 
     private static Optional<String> named(String account, Book book) {
@@ -186,7 +194,7 @@ final class LedgerTables {
             for (int i = 0; i < chain.steps().size(); i++) {
                 Step step = chain.steps().get(i);
                 Cells cells = new Cells()
-                        .set("measure", CellValue.of(chain.measure()))
+                        .set("measure", words.term("changes", chain.measure()))
                         .set("from", CellValue.of(chain.fromMonth().toString()))
                         .set("to", CellValue.of(now.month().toString()))
                         .set(

@@ -9,6 +9,7 @@ final class Methods {
     private static final List<String> TOPICS = List.of(
             "net",
             "cost",
+            "fruit",
             "prices",
             "kasavana-smith",
             "miller",

@@ -6,6 +6,7 @@ import heeltap.cost.MonthPurchases;
 import heeltap.quantity.Exact;
 import heeltap.quantity.Money;
 import heeltap.record.Month;
+import heeltap.record.SetAside;
 import heeltap.source.Problem;
 import heeltap.stock.InvoiceTie;
 import heeltap.stock.Reconciliation;
@@ -17,7 +18,8 @@ import java.util.Map;
 /**
  * Everything computed of one month before drinks are classed and priced.
  *
- * @param written the month as read
+ * @param written the month as read, rows that were found to fit nothing set aside
+ * @param late those rows
  * @param sales one entry for each drink of the book, in its order
  * @param purchases the month's invoice lines with what the counts say of prices
  * @param prices the unit cost of every ingredient
@@ -33,6 +35,7 @@ import java.util.Map;
  */
 record MonthFigures(
         Month written,
+        List<SetAside> late,
         Map<String, DrinkSales> sales,
         MonthPurchases purchases,
         IngredientPrices prices,

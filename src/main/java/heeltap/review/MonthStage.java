@@ -13,6 +13,8 @@ import heeltap.quantity.Exact;
 import heeltap.quantity.Money;
 import heeltap.record.Book;
 import heeltap.record.Ingredient;
+import heeltap.record.Invoice;
+import heeltap.record.InvoiceLine;
 import heeltap.record.Month;
 import heeltap.record.PriceRule;
 import heeltap.record.SetAside;
@@ -75,13 +77,19 @@ final class MonthStage {
 
         // Counts need specs but no prices; prices by average or fifo need counts.
         MonthPurchases uncounted = new MonthPurchases(when, purchases.value(), Map.of());
-        Costs unpriced = costs(IngredientPrices.of(book, drinkRule, uncounted, earlier), when);
+        Map<String, DrinkSales> sales = SalesJoin.join(book, names, calendar, month);
+        Costs whole = costs(IngredientPrices.of(book, drinkRule, uncounted, earlier), when);
+        FruitCut cut = FruitCut.of(book, whole, sales);
+        problems.addAll(cut.notices());
+        Costs unpriced = whole.sharing(cut.shares());
         CountStage counts = new CountStage(book, names, unpriced, when.atEndOfMonth(), purchasesSoFar);
         List<CountedRow> rows = new ArrayList<>();
         StockStage.Ends ends = ends(month, before, counts, rows);
         CountStage.Lost lost = counts.lose(month.losses());
         rows.addAll(lost.rows());
         List<Problem> countProblems = new ArrayList<>(counts.problems());
+        List<SetAside> late = new ArrayList<>(counts.setAside());
+        late.addAll(linesSetAside(month, purchases));
 
         IngredientPrices beforeMonth = IngredientPrices.of(
                 book,
@@ -91,9 +99,8 @@ final class MonthStage {
         MonthPurchases counted = new MonthPurchases(when, purchases.value(), positions(ends, beforeMonth));
         IngredientPrices prices = IngredientPrices.of(book, drinkRule, counted, earlier);
         problems.addAll(prices.problems());
-        Costs costs = costs(prices, when);
+        Costs costs = costs(prices, when).sharing(cut.shares());
         problems.addAll(costs.problems());
-        Map<String, DrinkSales> sales = SalesJoin.join(book, names, calendar, month);
         Use use = Use.of(costs, sales);
         Map<String, Reconciliation> stock =
                 StockStage.of(book, when, ends, purchases.value(), lost, use.byIngredient(), beforeMonth);
@@ -103,7 +110,8 @@ final class MonthStage {
         problems.addAll(uncountedItems(month, isCounted, rows, stock));
         earlier.add(counted);
         return new MonthFigures(
-                month,
+                month.settingAside(late),
+                late,
                 sales,
                 counted,
                 prices,
@@ -157,6 +165,33 @@ final class MonthStage {
         }
         rows.addAll(closing.rows());
         return new StockStage.Ends(opening, layers, closing.byIngredient());
+    }
+
+    /** Lines of an ingredient of which nothing says how much they hold. */
+    private static List<SetAside> linesSetAside(Month month, WithProblems<List<Purchase>> purchases) {
+        Set<Place> places = new TreeSet<>();
+        purchases.value().stream().filter(Purchase::isSetAside).forEach(line -> places.add(line.place()));
+        List<SetAside> rows = new ArrayList<>();
+        for (Invoice invoice : month.invoices()) {
+            for (InvoiceLine line : invoice.lines()) {
+                if (places.contains(line.place())) {
+                    String reason = purchases.problems().stream()
+                            .filter(problem -> problem.place().equals(line.place()))
+                            .map(Problem::reason)
+                            .findFirst()
+                            .orElseThrow();
+                    rows.add(new SetAside(
+                            line.place(),
+                            reason,
+                            line.packText().isEmpty() ? line.product() : line.product() + " | " + line.packText(),
+                            line.printedQuantity(),
+                            line.printedMoney(),
+                            List.of(),
+                            line.product()));
+                }
+            }
+        }
+        return rows;
     }
 
     /** Rows of the files of one kind that were not used. */
@@ -218,6 +253,16 @@ final class MonthStage {
                         "Nothing says how much " + ingredient.name()
                                 + " there was when the month began, so its actual use is not known.",
                         "Count it in the month before, or in a stock-opening file."));
+            }
+            if (!line.movement().purchasesKnown()) {
+                problems.add(Problem.notice(
+                        ProblemKind.PACK_UNREADABLE,
+                        Place.of(file.file(), file.sheet()),
+                        ingredient.name(),
+                        "A purchase of " + ingredient.name()
+                                + " was set aside because nothing says how much it holds, so its actual use is not known.",
+                        "Mend the invoice line that is told, or fill in List pack in the sheet Ingredients."));
+                continue;
             }
             boolean partly = rows.stream()
                     .anyMatch(row -> row.kind().equals(CountedRow.CLOSING)

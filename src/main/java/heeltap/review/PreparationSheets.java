@@ -10,7 +10,6 @@ import heeltap.document.Card.Measured;
 import heeltap.document.CellValue;
 import heeltap.document.Format;
 import heeltap.document.Table;
-import heeltap.match.Match;
 import heeltap.mixture.Contents;
 import heeltap.quantity.Amount;
 import heeltap.quantity.Exact;
@@ -67,7 +66,7 @@ final class PreparationSheets {
                         .set("note", CellValue.of(line.note()));
                 sheets.taken(line)
                         .ifPresent(amount -> cells.set("batch_amount", CellValue.of(amount.value()))
-                                .set("unit", CellValue.of(unit(line, amount)))
+                                .set("unit", TraceTables.unit(line, amount, words))
                                 .set("batch_printed", CellValue.of(Measures.plain(amount))));
                 sheets.forMonth(cost, line)
                         .ifPresent(amount -> cells.set("month_amount", CellValue.of(amount.value()))
@@ -76,10 +75,6 @@ final class PreparationSheets {
             }
         }
         return table.done();
-    }
-
-    private static String unit(CostLine line, Amount amount) {
-        return line.kind() == Match.Kind.DRINK ? "serve" : amount.measure().symbol();
     }
 
     private String printed(Amount amount) {

@@ -167,7 +167,7 @@ final class PurchaseTables {
             table.add(new Cells()
                     .set("ingredient", CellValue.of(line.ingredient().name()))
                     .set("group", CellValue.of(line.ingredient().group()))
-                    .set("measure", CellValue.of(line.ingredient().measure().symbol()))
+                    .set("measure", words.measure(line.ingredient().measure()))
                     .set("par", CellValue.of(line.ingredient().par()))
                     .set("on_hand", number(line.line().movement().closing()))
                     .set("expected_use", CellValue.of(line.expectedUse()))

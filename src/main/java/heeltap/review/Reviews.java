@@ -127,9 +127,9 @@ public final class Reviews {
         }
         List<FileAccount> files = new ArrayList<>(input.bookFiles());
         List<SetAside> setAside = new ArrayList<>(input.bookSetAside());
-        input.months().forEach(month -> {
-            files.addAll(month.files());
-            setAside.addAll(month.setAside());
+        months.forEach(month -> {
+            files.addAll(month.written().files());
+            setAside.addAll(month.written().setAside());
         });
         Set<Problem> problems = new LinkedHashSet<>(input.problems());
         problems.addAll(input.names().problems());

@@ -248,7 +248,10 @@ final class StockFindings {
 
     /** Rows of counts that were set aside leave their goods uncounted. */
     private void countsSetAside() {
-        List<SetAside> rows = setAside("stock");
+        List<SetAside> rows = setAside("stock").stream()
+                // these are told as counts that cannot be
+                .filter(row -> !review.now().late().contains(row))
+                .toList();
         if (!rows.isEmpty()) {
             SetAside first = rows.get(0);
             add(

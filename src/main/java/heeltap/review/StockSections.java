@@ -74,8 +74,8 @@ final class StockSections {
         List<String> ties = Controls.of(review, words).stream()
                 .map(control -> words.say(
                         control.holds() ? "ledger.holds" : "ledger.differs",
-                        control.name(),
-                        control.scope(),
+                        words.term("control", control.name()).said(),
+                        control.scope().said(),
                         control.print(control.difference(), words)))
                 .toList();
         List<Block> blocks = new ArrayList<>();

@@ -60,7 +60,8 @@ final class StockStage {
                     Optional.ofNullable(ends.closing().get(name)),
                     use.getOrDefault(name, Exact.ZERO),
                     lost.recordedOf(name),
-                    fallback(before.get(name), layers));
+                    fallback(before.get(name), layers),
+                    purchases.stream().noneMatch(line -> line.isSetAside() && name.equals(line.ingredient())));
             result.put(
                     name,
                     Reconciliation.of(

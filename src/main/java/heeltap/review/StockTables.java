@@ -60,7 +60,7 @@ final class StockTables {
                     money.set(new Cells()
                             .set("ingredient", CellValue.of(ingredient.name()))
                             .set("group", CellValue.of(ingredient.group()))
-                            .set("measure", CellValue.of(ingredient.measure().symbol()))
+                            .set("measure", words.measure(ingredient.measure()))
                             .set("opening", number(movement.opening()))
                             .set("purchases", CellValue.of(line.purchases()))
                             .set("transfers", CellValue.of(movement.transfers()))

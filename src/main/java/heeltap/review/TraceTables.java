@@ -9,6 +9,7 @@ import heeltap.document.CellValue;
 import heeltap.document.Table;
 import heeltap.document.TableRow.Emphasis;
 import heeltap.match.Match;
+import heeltap.quantity.Amount;
 import heeltap.quantity.Exact;
 import heeltap.quantity.Money;
 import heeltap.record.Book;
@@ -39,7 +40,7 @@ final class TraceTables {
                 Cells cells = new Cells()
                         .set("drink", CellValue.of(drink.name()))
                         .set("ingredient", CellValue.of(line.ingredient()))
-                        .set("kind", CellValue.of(line.kind() == null ? "" : word(line.kind())))
+                        .set("kind", line.kind() == null ? CellValue.BLANK : words.term("line", word(line.kind())))
                         .set("written", CellValue.of(line.written()))
                         .set("waste_percent", CellValue.of(line.wastePercent()))
                         .set("unit_cost", CellValue.of(line.unitCost()))
@@ -50,11 +51,9 @@ final class TraceTables {
                         .set("spec_row", CellValue.of(line.place().row()));
                 Optional.ofNullable(line.amount())
                         .ifPresent(amount -> cells.set("amount", CellValue.of(amount.value()))
-                                .set(
-                                        "unit",
-                                        CellValue.of(unit(line, amount.measure().symbol()))));
+                                .set("unit", unit(line, amount, words)));
                 if (line.kind() == Match.Kind.INGREDIENT) {
-                    price(month.prices().get(line.ingredient()), cells);
+                    price(month.prices().get(line.ingredient()), cells, words);
                 }
                 table.add(line.cost() == null ? Emphasis.MARKED : Emphasis.PLAIN, cells);
             }
@@ -62,16 +61,17 @@ final class TraceTables {
         return table.done();
     }
 
-    private static String unit(CostLine line, String symbol) {
-        return line.kind() == Match.Kind.DRINK ? "serve" : symbol;
+    /** A drink within a drink or a preparation is taken by serves. */
+    static CellValue unit(CostLine line, Amount amount, Words words) {
+        return line.kind() == Match.Kind.DRINK ? words.term("measure", "serve") : words.measure(amount.measure());
     }
 
     private static String word(Match.Kind kind) {
         return kind.name().toLowerCase(Locale.ROOT);
     }
 
-    private static void price(IngredientPrice price, Cells cells) {
-        cells.set("price_basis", CellValue.of(price.basis().text()));
+    private static void price(IngredientPrice price, Cells cells, Words words) {
+        cells.set("price_basis", words.term("price-basis", price.basis().text()));
         Purchase source = price.source();
         if (source != null) {
             cells.set("supplier", CellValue.of(source.supplier()))
@@ -98,7 +98,7 @@ final class TraceTables {
                                 .reduce(Exact.ZERO, Exact::plus);
                 table.add(new Cells()
                         .set("ingredient", CellValue.of(name))
-                        .set("measure", CellValue.of(ingredient.measure().symbol()))
+                        .set("measure", words.measure(ingredient.measure()))
                         .set("drink", CellValue.of(use.getKey()))
                         .set("served", CellValue.of(served))
                         .set("use", CellValue.of(use.getValue()))
@@ -132,10 +132,10 @@ final class TraceTables {
     static Table counts(Book book, MonthFigures month, Words words) {
         Filling table = Shapes.COUNTS.fill(words.texts());
         Map<String, Integer> order = new HashMap<>();
-        Map<String, String> measures = new HashMap<>();
+        Map<String, CellValue> measures = new HashMap<>();
         book.ingredients().forEach(ingredient -> {
             order.put(ingredient.name(), order.size());
-            measures.put(ingredient.name(), ingredient.measure().symbol());
+            measures.put(ingredient.name(), words.measure(ingredient.measure()));
         });
         month.counts().stream()
                 .sorted(Comparator.comparing((CountedRow row) -> order.getOrDefault(row.ingredient(), order.size()))
@@ -146,8 +146,8 @@ final class TraceTables {
                         row.base().isEmpty() ? Emphasis.MARKED : Emphasis.PLAIN,
                         new Cells()
                                 .set("ingredient", CellValue.of(row.ingredient()))
-                                .set("measure", CellValue.of(measures.getOrDefault(row.ingredient(), "")))
-                                .set("kind", CellValue.of(row.kind()))
+                                .set("measure", measures.getOrDefault(row.ingredient(), CellValue.BLANK))
+                                .set("kind", words.term("counted", row.kind()))
                                 .set("item", CellValue.of(row.item()))
                                 .set("date", CellValue.of(row.day()))
                                 .set("count", CellValue.of(row.number()))
@@ -183,8 +183,8 @@ final class TraceTables {
                 table.add(new Cells()
                         .set("ingredient", CellValue.of(ingredient.name()))
                         .set("group", CellValue.of(ingredient.group()))
-                        .set("measure", CellValue.of(ingredient.measure().symbol()))
-                        .set("reason", CellValue.of(reason(loss.getKey())))
+                        .set("measure", words.measure(ingredient.measure()))
+                        .set("reason", words.term("counted", reason(loss.getKey())))
                         .set("amount", CellValue.of(loss.getValue()))
                         .set("cost", DrinkTable.money(cost))
                         .set("share_percent", CellValue.of(share.times(Exact.HUNDRED))));

@@ -1,8 +1,10 @@
 package heeltap.review;
 
+import heeltap.document.CellValue;
 import heeltap.document.Figures;
 import heeltap.document.Format;
 import heeltap.quantity.Exact;
+import heeltap.quantity.Measure;
 import heeltap.quantity.Money;
 import heeltap.record.Setting;
 import heeltap.record.Settings;
@@ -20,6 +22,16 @@ record Words(Texts texts, Figures figures) {
 
     String say(String key, Object... printed) {
         return texts.say(key, printed);
+    }
+
+    /** A word of a closed set as a table's cell; see {@link Texts#term}. */
+    CellValue.Term term(String set, String published) {
+        return texts.term(set, published);
+    }
+
+    /** The name of a measure. */
+    CellValue.Term measure(Measure measure) {
+        return term("measure", measure.symbol());
     }
 
     String money(Money money) {

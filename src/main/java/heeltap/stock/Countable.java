@@ -3,7 +3,6 @@ package heeltap.stock;
 import heeltap.quantity.Amount;
 import heeltap.quantity.Exact;
 import heeltap.quantity.Measure;
-import heeltap.quantity.Pack;
 import java.util.Optional;
 
 /**
@@ -11,9 +10,9 @@ import java.util.Optional;
  *
  * @param name as the book spells it
  * @param measure its base measure
- * @param bottle what one bottle (or can, or bag) holds: Bottle ml, else the single unit of the last pack
+ * @param bottle what one bottle (or can, or bag) holds: Bottle ml, else the single unit of the last pack that is no keg
  * @param bottleMlKnown whether the book itself says what a bottle holds: then a count without a unit is of bottles
- * @param lastPack the pack last bought, else the list pack
+ * @param containers what it comes in
  * @param batch what one batch makes, for a preparation
  * @param density g/ml; empty unknown
  * @param eachGrams what one piece weighs; empty unknown
@@ -24,7 +23,7 @@ public record Countable(
         Measure measure,
         Optional<Amount> bottle,
         boolean bottleMlKnown,
-        Optional<Pack> lastPack,
+        Containers containers,
         Optional<Exact> batch,
         Optional<Exact> density,
         Optional<Exact> eachGrams,

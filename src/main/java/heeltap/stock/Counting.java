@@ -3,7 +3,6 @@ package heeltap.stock;
 import heeltap.quantity.Amount;
 import heeltap.quantity.Exact;
 import heeltap.quantity.Measure;
-import heeltap.quantity.Pack;
 import heeltap.quantity.Unit;
 import heeltap.quantity.Units;
 import heeltap.source.Place;
@@ -38,8 +37,10 @@ public final class Counting {
             "bags",
             "unit",
             "units");
-    private static final Set<String> PACKS = Set.of(
-            "case", "cases", "box", "boxes", "crate", "crates", "carton", "cartons", "keg", "kegs", "pack", "packs");
+    private static final Set<String> KEGS = Set.of("keg", "kegs");
+    private static final Set<String> CASES =
+            Set.of("case", "cases", "box", "boxes", "crate", "crates", "carton", "cartons");
+    private static final Set<String> PACKS = Set.of("pack", "packs");
     private static final Set<String> WEIGHED = Set.of("weighed g", "weighed", "weighed grams");
 
     private Counting() {}
@@ -80,12 +81,14 @@ public final class Counting {
         if (BOTTLES.contains(unit) && units.find(unit, thing.measure()).isEmpty()) {
             return bottles(thing, number, unitText, place);
         }
+        if (KEGS.contains(unit)) {
+            return containers(thing, thing.containers().keg(), number, unitText, place);
+        }
+        if (CASES.contains(unit)) {
+            return containers(thing, thing.containers().crate(), number, unitText, place);
+        }
         if (PACKS.contains(unit)) {
-            return thing.lastPack()
-                    .map(Pack::total)
-                    .flatMap(total -> convert(thing, total))
-                    .map(total -> Counted.of(total.times(number)))
-                    .orElseGet(() -> Counted.wrong(unknownSize(thing, unitText, place)));
+            return containers(thing, thing.containers().pack(), number, unitText, place);
         }
         if (WEIGHED.contains(unit)) {
             return weighed(thing, number, place);
@@ -94,9 +97,13 @@ public final class Counting {
     }
 
     private static Counted bottles(Countable thing, Exact number, String unitText, Place place) {
-        return thing.bottle()
-                .flatMap(bottle -> convert(thing, bottle))
-                .map(size -> Counted.of(size.times(number)))
+        return containers(thing, thing.bottle(), number, unitText, place);
+    }
+
+    private static Counted containers(
+            Countable thing, Optional<Amount> size, Exact number, String unitText, Place place) {
+        return size.flatMap(held -> convert(thing, held))
+                .map(held -> Counted.of(held.times(number)))
                 .orElseGet(() -> Counted.wrong(unknownSize(thing, unitText, place)));
     }
 

@@ -32,6 +32,7 @@ public final class Journal {
     public enum Account {
         STOCK("Stock"),
         COST_OF_GOODS("Cost of goods"),
+        NOT_STOCK("Purchases not for stock"),
         UNEXPLAINED("Unexplained difference"),
         GIVEN_AWAY("Complimentary and staff"),
         TRANSFERS("Transfers"),
@@ -55,6 +56,7 @@ public final class Journal {
      *
      * @param stockChange closing less opening value
      * @param costOfGoodsByGroup of everything sold and of losses that are not gifts, by ingredient group, in order
+     * @param notStock invoice lines that the book says to leave aside
      * @param unexplained cost of use that nothing explains
      * @param givenAway complimentary serves, staff and complimentary pours
      * @param transfers value of goods that came from elsewhere in the house; negative: went there
@@ -66,6 +68,7 @@ public final class Journal {
     public record MonthMoney(
             Money stockChange,
             Map<String, Money> costOfGoodsByGroup,
+            Money notStock,
             Money unexplained,
             Money givenAway,
             Money transfers,
@@ -104,6 +107,7 @@ public final class Journal {
         List<Entry> entries = new ArrayList<>();
         add(entries, Account.STOCK, "", month.stockChange(), currency);
         costOfGoods.forEach((group, cost) -> add(entries, Account.COST_OF_GOODS, group, cost, currency));
+        add(entries, Account.NOT_STOCK, "", month.notStock(), currency);
         add(entries, Account.UNEXPLAINED, "", month.unexplained(), currency);
         add(entries, Account.GIVEN_AWAY, "", month.givenAway(), currency);
         add(entries, Account.TRANSFERS, "", month.transfers().negated(), currency);

@@ -19,6 +19,7 @@ import java.util.stream.Stream;
  * @param theoreticalUse what everything sold and given away should have used
  * @param recordedLosses spills, breakage, staff and complimentary pours that were written down
  * @param fallbackUnit cost of one unit where no layer has a price; empty: none known
+ * @param purchasesKnown false where an invoice line of it was set aside
  */
 public record Movement(
         String ingredient,
@@ -29,10 +30,11 @@ public record Movement(
         Optional<Exact> closing,
         Exact theoreticalUse,
         Exact recordedLosses,
-        Optional<Money> fallbackUnit) {
-    /** Whether it was counted at both ends, so that actual use is known. */
+        Optional<Money> fallbackUnit,
+        boolean purchasesKnown) {
+    /** Whether it was counted at both ends and all purchases are understood, so that actual use is known. */
     public boolean isCounted() {
-        return opening.isPresent() && closing.isPresent();
+        return opening.isPresent() && closing.isPresent() && purchasesKnown;
     }
 
     /** Whether anything says what it is worth. */

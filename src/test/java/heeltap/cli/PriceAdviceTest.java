@@ -4,8 +4,10 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import heeltap.document.CellValue;
+import heeltap.quantity.Exact;
 import java.io.IOException;
 import java.math.BigDecimal;
+import java.math.RoundingMode;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
@@ -79,8 +81,9 @@ class PriceAdviceTest {
     void aBookPriceFarFromTheTillsIsAFinding() {
         String[] sales = {"Date|Item|Quantity|Net", "2026-10-02|Sweet gin|100|1000"};
         WrittenBar.Reviewed far = sweetBar().file("2026-10/sales.csv", sales).review(folder);
-        assertThat(far.findings()).anyMatch(finding -> finding.startsWith("Sweet gin stands at €4.00 in the book")
-                && finding.contains("€10.00 on average, with sales of €1,000.00"));
+        assertThat(far.findings())
+                .anyMatch(finding -> finding.startsWith("Sweet gin stands at €4.00 in the book")
+                        && finding.contains("€10.00 on average, with sales of €1,000.00"));
         assertThat(text(far.row("prices", "Sweet gin"), "reason")).startsWith("At the till guests paid €10.00");
         sales[1] = "2026-10-02|Sweet gin|100|800";
         WrittenBar.Reviewed near = sweetBar().file("2026-10/sales.csv", sales).review(folder);
@@ -119,13 +122,59 @@ class PriceAdviceTest {
                         "Sweet gin|Bought syrup|40|ml",
                         "Sweet gin|House syrup|5|ml",
                         "House syrup|Sugar|65|g");
-        WrittenBar few = sweetBar()
-                .file("2026-10/sales.csv", "Date|Item|Quantity|Net", "2026-10-02|Sweet gin|2|8");
+        WrittenBar few = sweetBar().file("2026-10/sales.csv", "Date|Item|Quantity|Net", "2026-10-02|Sweet gin|2|8");
         for (WrittenBar bar : List.of(dash, held, few)) {
             assertThat(bar.review(folder).rows("cheaper_ways"))
                     .extracting(row -> text(row, "way"))
                     .noneMatch(way -> way.contains("House syrup"));
         }
+    }
+
+    /**
+     * Half the usual 70 would let the change pass: it pays with a chance between 35 and 70. A level is reached where it is
+     * met, and missed by the least that 400 draws can tell apart.
+     */
+    @Test
+    void aChangeLessSureThanTheSettingIsNotSuggested() {
+        Map<String, CellValue> free = cheapest("0");
+        assertThat(WrittenBar.Reviewed.number(free, "price_suggested")).isEqualTo(Exact.of("9.5"));
+        Exact chance = WrittenBar.Reviewed.number(free, "chance_of_gain_percent");
+        assertThat(chance).isBetween(Exact.of(36), Exact.of(69));
+        for (String level : List.of(plain(chance), plain(chance.plus(Exact.of("0.25"))), "")) {
+            Map<String, CellValue> row = cheapest(level);
+            boolean met = level.equals(plain(chance));
+            assertThat(WrittenBar.Reviewed.number(row, "price_suggested"))
+                    .as(level)
+                    .isEqualTo(met ? Exact.of("9.5") : Exact.of(10));
+            assertThat(WrittenBar.Reviewed.isBlank(row, "chance_of_gain_percent"))
+                    .as(level)
+                    .isEqualTo(!met);
+        }
+    }
+
+    /** The advice for the cheapest of six drinks at 10, at which a fall may or may not pay; no level: the usual one. */
+    private Map<String, CellValue> cheapest(String leastChance) {
+        WrittenBar bar = new WrittenBar()
+                .file(
+                        "book/settings.csv",
+                        "Setting|Value",
+                        "currency|EUR",
+                        "menu prices include tax|no",
+                        "group price elasticity|-1")
+                .file("book/drinks.csv", "Drink|Price|Category|Fixed cost")
+                .file("2026-10/sales.csv", "Item|Quantity|Net");
+        if (!leastChance.isEmpty()) {
+            bar.row("book/settings.csv", "least chance of gain percent|" + leastChance);
+        }
+        for (int cost = 1; cost <= 6; cost++) {
+            bar.row("book/drinks.csv", "Drink " + cost + "|10|Long|" + cost)
+                    .row("2026-10/sales.csv", "Drink " + cost + "|100|1000");
+        }
+        return bar.review(folder).row("prices", "Drink 1");
+    }
+
+    private static String plain(Exact percent) {
+        return percent.round(2, RoundingMode.UNNECESSARY).toPlainString();
     }
 
     /** No state is kept: what September's own review said is what October says it had said, for a month a day longer. */
@@ -192,7 +241,7 @@ class PriceAdviceTest {
                         "2026-10-03|Sweet gin|-1|-12|-2");
         Map<String, CellValue> range = bar.review(folder).rows("price_range").get(0);
         assertThat(range.get("sold_average")).isEqualTo(CellValue.of(heeltap.quantity.Money.of("12")));
-        assertThat(range.get("response_ratio")).isEqualTo(CellValue.of(heeltap.quantity.Exact.ONE));
+        assertThat(range.get("response_ratio")).isEqualTo(CellValue.of(Exact.ONE));
         assertThat(bar.review(folder).row("drinks", "Sweet gin").get("net_price"))
                 .isEqualTo(CellValue.of(heeltap.quantity.Money.of("10")));
     }
@@ -223,7 +272,7 @@ class PriceAdviceTest {
 
     private static String cents(Map<String, CellValue> row) {
         return row.get("saving_a_month") instanceof CellValue.Sum sum
-                ? sum.money().amount().round(2, java.math.RoundingMode.HALF_UP).toPlainString()
+                ? sum.money().amount().round(2, RoundingMode.HALF_UP).toPlainString()
                 : "";
     }
 

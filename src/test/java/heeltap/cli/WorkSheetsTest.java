@@ -134,7 +134,7 @@ class WorkSheetsTest {
         assertThat(fact(card, "Energy")).isEqualTo("119 kcal, 495 kJ");
         assertThat(spec(STILL_ROOM, "Frozen").summary()).isEqualTo("Blended; 60.0% water from ice (usual percent)");
         assertThat(spec(STILL_ROOM, "Sour with jam").summary())
-                .isEqualTo("Shaken; 33.7% water from ice (heat balance), ends at \u22124 °C");
+                .isEqualTo("Shaken; 33.7% water from ice (heat balance), ends at \u22124\u00A0°C");
         Card unknown = spec(STILL_ROOM, "Nobody knows");
         assertThat(fact(unknown, "ABV")).as("of a liquid that nobody described").isEmpty();
         assertThat(Optional.of(fact(unknown, "Served")))

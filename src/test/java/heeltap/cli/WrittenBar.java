@@ -152,7 +152,7 @@ final class WrittenBar {
                 Map<String, CellValue> row = new TreeMap<>();
                 for (var column : table.columns()) {
                     if (!List.of(without).contains(column.key())) {
-                        row.put(column.key(), table.cell(i, column.key()));
+                        row.put(column.key(), published(table.cell(i, column.key())));
                     }
                 }
                 rows.add(row);
@@ -164,11 +164,16 @@ final class WrittenBar {
         Map<String, CellValue> row(String name, String key) {
             Table table = table(name);
             for (int i = 0; i < table.rows().size(); i++) {
-                if (table.rows().get(i).cells().get(0).equals(CellValue.of(key))) {
+                if (published(table.rows().get(i).cells().get(0)).equals(CellValue.of(key))) {
                     return rows(name).get(i);
                 }
             }
             throw new IllegalArgumentException(key);
+        }
+
+        /** A word of a closed set as the CSV says it. */
+        private static CellValue published(CellValue cell) {
+            return cell instanceof CellValue.Term term ? CellValue.of(term.published()) : cell;
         }
 
         /** A number of a row; zero where the cell is blank. */

@@ -11,6 +11,7 @@ import heeltap.quantity.Measure;
 import heeltap.quantity.Money;
 import heeltap.record.SpecAmount;
 import heeltap.source.Problem;
+import java.util.Map;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -104,38 +105,48 @@ class FruitTest {
         assertThat(juice.unknownComposition()).containsExactly("Yuzu");
     }
 
-    /** 40 cents a lemon: its peel bears the share given, the juice the rest, and together they bear it once. */
+    /**
+     * 40 cents a lemon, peel and juice of one shared at 0, 10 or 100 percent. All lines together bear as many lemons as had
+     * to be cut: the greater of what is peeled and what is juiced.
+     */
     @ParameterizedTest
-    @CsvSource({"'', 0, 10", "10, 0.04, 9", "100, 0.4, 0"})
-    void peelOfJuicedFruitCostsNothingTwice(String percent, String peel, String juice) {
-        Costs costs = Bar.costs(new BookBuilder()
-                .ingredient("Lemon", Measure.EACH, cells -> {
-                    var lemon = cells.list("40", "100").with("juice", "40");
-                    return percent.isEmpty() ? lemon : lemon.with("peel", percent);
-                })
-                .preparation("Juice")
-                .line("Juice", "Lemon", "25", "")
-                .drink("Twist")
-                .line("Twist", "Lemon", "1", "zest"));
-        assertThat(costs.drink("Twist").cost()).contains(Money.of(peel));
-        assertThat(requireNonNull(costs.preparation("Juice").batchCost())).isEqualTo(Money.of(juice));
-        Exact share = percent.isEmpty() ? Exact.ZERO : Exact.of(percent).percent();
-        assertThat(costs.drink("Twist").use().get("Lemon")).isEqualTo(share);
+    @CsvSource({
+        "25, 25, 0, 0, 10",
+        "25, 25, 10, 1, 9",
+        "25, 25, 100, 10, 0",
+        "10, 25, 0, 0, 10",
+        "10, 25, 10, 0.4, 9.6",
+        "75, 25, 0, 20, 10",
+        "75, 25, 10, 21, 9",
+        "75, 0, 0, 30, 0",
+        "0, 25, 10, 0, 10",
+    })
+    void peelOfJuicedFruitCostsNothingTwice(String peeled, String juiced, String percent, String peel, String juice) {
+        FruitShare share = FruitShare.of(
+                Exact.of(peeled), Exact.of(juiced), Exact.of(percent).percent());
+        Costs costs = Bar.costs(bar().preparation("Juice", Measure.ML, cells -> cells.makes("1000"))
+                        .line("Juice", "Lemon", "25", "")
+                        .drink("Twist")
+                        .line("Twist", "Lemon", "1", "zest"))
+                .sharing(Map.of("Lemon", share));
+        Exact batches = Exact.of(juiced).dividedBy(Exact.of(25));
+        Money peels = costs.drink("Twist").cost().orElseThrow().times(Exact.of(peeled));
+        Money juices = requireNonNull(costs.preparation("Juice").batchCost()).times(batches);
+        assertThat(peels).isEqualTo(Money.of(peel));
+        assertThat(juices).isEqualTo(Money.of(juice));
+        Exact cut = Exact.of(peeled).isLessThan(Exact.of(juiced)) ? Exact.of(juiced) : Exact.of(peeled);
+        assertThat(peels.plus(juices)).isEqualTo(Money.of("0.4").times(cut));
     }
 
-    /** Peel of fruit that nobody juices, and wedges of fruit that is juiced, are paid for. */
+    /** Where nothing says what was sold, peel bears its fruit; wedges of juiced fruit always do. */
     @Test
     void whatIsTakenFromNothingElseIsPaidFor() {
-        Costs costs = Bar.costs(new BookBuilder()
-                .ingredient(
-                        "Lemon",
-                        Measure.EACH,
-                        cells -> cells.list("40", "100").with("juice", "40").with("peel", "10"))
-                .drink("Twist")
+        Costs costs = Bar.costs(bar().drink("Twist")
                 .line("Twist", "Lemon", "0.5", "twist")
                 .drink("Wedge")
                 .line("Wedge", "Lemon", "0.25", "wedge"));
         assertThat(costs.drink("Twist").cost()).contains(Money.of("0.2"));
-        assertThat(costs.drink("Wedge").cost()).contains(Money.of("0.1"));
+        FruitShare free = new FruitShare(Exact.ZERO, Exact.ONE);
+        assertThat(costs.sharing(Map.of("Lemon", free)).drink("Wedge").cost()).contains(Money.of("0.1"));
     }
 }

@@ -229,8 +229,7 @@ class EarningPricesTest {
                 0,
                 new EarningDrink(
                         drinks.get(0).priced(), Optional.empty(), Optional.empty(), Optional.of(Money.of("25"))));
-        GroupSuggestion group =
-                suggest(drinks, month(), rules("8"), ElasticityPrior.ofBar(Exact.of("-0.3")));
+        GroupSuggestion group = suggest(drinks, month(), rules("8"), ElasticityPrior.ofBar(Exact.of("-0.3")));
         assertThat(kinds(group).get(0)).isEqualTo(PriceReason.Kind.PRICE_FAR);
         assertThat(price(group, 0)).isEqualTo(Money.of("10"));
         assertThat(group.drinks().get(0).demand()).isEmpty();

@@ -18,6 +18,7 @@ import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.Currency;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVRecord;
@@ -61,6 +62,9 @@ class CsvFilesTest {
     void writesTheRestAsPromised() {
         assertThat(CsvFiles.text(CellValue.BLANK, Format.MONEY, EUR)).isEmpty();
         assertThat(CsvFiles.text(CellValue.of(true), Format.YES_NO, EUR)).isEqualTo("yes");
+        CellValue.Term term = new CellValue.Term("list", "Listenpreis");
+        assertThat(CsvFiles.text(term, Format.TEXT, EUR)).isEqualTo("list");
+        assertThat(new Printing(Locale.GERMANY, EUR).cell(term, Format.TEXT)).isEqualTo("Listenpreis");
         assertThat(CsvFiles.text(CellValue.of(false), Format.YES_NO, EUR)).isEqualTo("no");
         assertThat(CsvFiles.text(CellValue.of(LocalDate.of(2026, 3, 9)), Format.DATE, EUR))
                 .isEqualTo("2026-03-09");

@@ -122,6 +122,8 @@ public final class ReportDumps {
             return number(sum.money().amount());
         } else if (value instanceof CellValue.YesNo yesNo) {
             return yesNo.yes() ? "yes" : "no";
+        } else if (value instanceof CellValue.Term term) {
+            return term.said();
         } else if (value instanceof CellValue.Day day) {
             return day.date().toString();
         }

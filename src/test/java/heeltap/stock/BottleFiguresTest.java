@@ -24,7 +24,7 @@ class BottleFiguresTest {
             Measure.ML,
             Optional.empty(),
             false,
-            Optional.empty(),
+            Containers.NONE,
             Optional.empty(),
             Optional.empty(),
             Optional.empty(),

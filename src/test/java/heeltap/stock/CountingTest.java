@@ -5,10 +5,14 @@ import static org.assertj.core.api.Assertions.assertThat;
 import heeltap.quantity.Amount;
 import heeltap.quantity.Exact;
 import heeltap.quantity.Measure;
+import heeltap.quantity.Pack;
 import heeltap.quantity.Packs;
 import heeltap.quantity.Units;
 import heeltap.source.Place;
+import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -20,7 +24,7 @@ class CountingTest {
             Measure.ML,
             Optional.of(Amount.of("700", Measure.ML)),
             true,
-            Packs.parse("6 x 70cl", Measure.ML),
+            Containers.of(List.of(), Packs.parse("6 x 70cl", Measure.ML).orElseThrow()),
             Optional.empty(),
             Optional.of(Exact.of("0.95")),
             Optional.empty(),
@@ -31,7 +35,7 @@ class CountingTest {
             Measure.EACH,
             Optional.empty(),
             false,
-            Optional.empty(),
+            Containers.NONE,
             Optional.empty(),
             Optional.empty(),
             Optional.of(Exact.of("120")),
@@ -86,5 +90,38 @@ class CountingTest {
                         .orElseThrow()
                         .reason())
                 .isEqualTo("Nothing says how much one case of Lemon holds.");
+    }
+
+    /** The last pack that is of the kind counts, newest last; the list pack is 24 x 20cl. */
+    @ParameterizedTest
+    @CsvSource({
+        "50 L keg;1 l,keg,50000",
+        "50 L keg;24 x 33cl,keg,50000",
+        "30 l;1 l,keg,30000",
+        "12 x 33cl;50 L keg,case,3960",
+        "12 x 33cl;50 L keg,bottle,330",
+        "50 L keg,case,4800",
+        "1 l,keg,"
+    })
+    void aContainerIsTheLastOfItsKind(String bought, String unit, @Nullable String ml) {
+        List<Pack> packs = Stream.of(bought.split(";", -1))
+                .map(text -> Packs.parse(text, Measure.ML).orElseThrow())
+                .toList();
+        Containers containers =
+                Containers.of(packs, Packs.parse("24 x 20cl", Measure.ML).orElseThrow());
+        Countable lager = new Countable(
+                "Lager",
+                Measure.ML,
+                containers.bottle(),
+                false,
+                containers,
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty());
+        assertThat(Counting.toBase(lager, Exact.ONE, unit, PLACE, Units.standard())
+                        .amount())
+                .isEqualTo(Optional.ofNullable(ml).map(Exact::of));
     }
 }

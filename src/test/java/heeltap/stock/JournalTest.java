@@ -28,6 +28,7 @@ class JournalTest {
                 new Journal.MonthMoney(
                         thirds(stock),
                         groups,
+                        Money.ZERO,
                         thirds(lost),
                         Money.ZERO,
                         thirds(-lost),
@@ -58,6 +59,7 @@ class JournalTest {
                 new Journal.MonthMoney(
                         Money.ZERO,
                         Map.of("Spirits", Money.of("10")),
+                        Money.ZERO,
                         Money.ZERO,
                         Money.ZERO,
                         Money.ZERO,
