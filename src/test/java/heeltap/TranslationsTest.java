@@ -28,6 +28,10 @@ class TranslationsTest {
     private static final Pattern LANGUAGE = Pattern.compile("(.*)_(de|es|fr|it)\\.properties");
     private static final Pattern PLACE = Pattern.compile("\\{(\\d+)[^}]*}");
 
+    /** Titles that name a sheet of the workbook; the tables to try prices share one. */
+    private static final Pattern SHEET_NAME = Pattern.compile(
+            "table\\.(?!what_if)\\w+\\.title|sheet\\.(summary|plots|what-if|methods)|section\\.(spec-cards|preparation-sheets)");
+
     /** A base file and its translation. */
     record Pair(Path base, Path translation) {}
 
@@ -99,6 +103,21 @@ class TranslationsTest {
                             .doesNotContain("''", "{", "}");
                 } else {
                     assertThat(text).as("%s in %s", key, file).doesNotContain("''");
+                }
+            });
+        }
+    }
+
+    /** A workbook allows 31 characters in the name of a sheet (Microsoft, Excel specifications and limits); more is cut. */
+    @ParameterizedTest
+    @MethodSource("pairs")
+    void titlesFitTheTabsOfTheWorkbook(Pair pair) throws IOException {
+        for (Path file : List.of(pair.base(), pair.translation())) {
+            read(file).forEach((key, text) -> {
+                if (SHEET_NAME.matcher(key).matches()) {
+                    assertThat(text.replace("''", "'"))
+                            .as("%s in %s", key, file)
+                            .hasSizeLessThanOrEqualTo(31);
                 }
             });
         }

@@ -1,9 +1,11 @@
 package heeltap.cost;
 
 import heeltap.match.Match;
+import heeltap.mixture.Contents;
 import heeltap.quantity.Amount;
 import heeltap.quantity.Exact;
 import heeltap.quantity.Money;
+import heeltap.record.SpecLine;
 import heeltap.source.Place;
 import org.jspecify.annotations.Nullable;
 
@@ -20,6 +22,8 @@ import org.jspecify.annotations.Nullable;
  * @param cost unitCost × amount × (1 + waste/100), unrounded; null where either is unknown
  * @param computed whether the amount was solved from a target
  * @param form what is done with it
+ * @param holds what it puts into the mix
+ * @param spec as the book has it
  * @param note the spec's, for the person who makes it
  */
 public record CostLine(
@@ -32,6 +36,8 @@ public record CostLine(
         @Nullable Money cost,
         boolean computed,
         Form form,
+        Contents holds,
+        SpecLine spec,
         String note,
         Place place) {
     /** What a line brings, as the hand meets it. */

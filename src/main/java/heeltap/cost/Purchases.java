@@ -6,6 +6,7 @@ import heeltap.quantity.Exact;
 import heeltap.quantity.Money;
 import heeltap.quantity.Pack;
 import heeltap.record.Book;
+import heeltap.record.Folding;
 import heeltap.record.Ingredient;
 import heeltap.record.Invoice;
 import heeltap.record.InvoiceLine;
@@ -19,6 +20,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -29,6 +31,12 @@ import org.jspecify.annotations.Nullable;
  * cost. Nothing is rounded.
  */
 public final class Purchases {
+    /** Words for packs of several and for single ones, of e-invoices' unit codes and of price lists. */
+    private static final Set<String> CASES =
+            Set.of("case", "cases", "carton", "box", "crate", "tray", "sleeve", "kiste", "karton", "caisse");
+
+    private static final Set<String> BOTTLES = Set.of("bottle", "bottles", "can", "cans");
+
     private final Book book;
     private final NameBook names;
     private final Map<String, Ingredient> ingredients = new HashMap<>();
@@ -144,7 +152,29 @@ public final class Purchases {
                             + " holds and the ingredient has no list pack, so the line prices nothing.",
                     "Fill in the pack on the line, or List pack on the sheet Ingredients."));
         }
-        return ingredient.listPack();
+        return counted(line, ingredient, ingredient.listPack());
+    }
+
+    /** A line that counts cases cannot be priced by a list pack of one bottle; one that counts bottles takes one of a case. */
+    private @Nullable Pack counted(InvoiceLine line, Ingredient ingredient, @Nullable Pack listed) {
+        String word = Folding.words(line.packText());
+        if (listed == null) {
+            return null;
+        }
+        boolean several = !listed.units().equals(Exact.ONE);
+        if (CASES.contains(word) && !several) {
+            problems.add(Problem.fault(
+                    ProblemKind.PACK_UNREADABLE,
+                    line.place(),
+                    line.packText(),
+                    "The line counts packs of several, but the list pack of " + ingredient.name()
+                            + " is a single one, so the line prices nothing.",
+                    "Write how many the pack holds, like 6 x 70cl."));
+            return null;
+        }
+        return BOTTLES.contains(word) && several
+                ? new Pack(Exact.ONE, listed.unitSize(), word, line.packText())
+                : listed;
     }
 
     private @Nullable Exact baseQuantity(

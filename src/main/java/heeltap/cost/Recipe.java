@@ -29,12 +29,17 @@ final class Recipe {
     private final Map<Problem, Cause> causes = new LinkedHashMap<>();
     private final List<Problem> notices = new ArrayList<>();
     private final Map<String, FruitShare> fruitShares;
+    private final Exact rinseLeft;
 
-    /** @param fruitShares of fruit that is both peeled and juiced: what its lines bear of it, by name */
-    Recipe(String item, Units units, Map<String, FruitShare> fruitShares) {
+    /**
+     * @param fruitShares of fruit that is both peeled and juiced: what its lines bear of it, by name
+     * @param rinseLeft the part of a rinse that stays in the glass, from 0 to 1
+     */
+    Recipe(String item, Units units, Map<String, FruitShare> fruitShares, Exact rinseLeft) {
         this.item = item;
         this.units = units;
         this.fruitShares = fruitShares;
+        this.rinseLeft = rinseLeft;
     }
 
     void fault(Problem problem) {
@@ -69,14 +74,20 @@ final class Recipe {
     }
 
     void addUnknown(SpecLine line, String name) {
-        rows.add(new Row(line, name, null, null, null, FruitShare.WHOLE));
+        rows.add(new Row(line, name, null, null, null, FruitShare.WHOLE, Exact.ONE));
     }
 
     /** @param times how many of the supply one of the written name is */
     void add(SpecLine line, Supply supply, Exact times) {
         supply.causes().forEach(cause -> causes.putIfAbsent(cause.problem(), cause));
         Row row = new Row(
-                line, supply.name(), supply, null, null, fruitShares.getOrDefault(supply.name(), FruitShare.WHOLE));
+                line,
+                supply.name(),
+                supply,
+                null,
+                null,
+                fruitShares.getOrDefault(supply.name(), FruitShare.WHOLE),
+                left(line));
         LineAmount amount = amount(line, supply, times);
         if (amount == null) {
             rows.add(row);
@@ -87,6 +98,10 @@ final class Recipe {
             fault(problem);
         }
         rows.add(row.with(amount.value(), amount.juiceMl()));
+    }
+
+    private Exact left(SpecLine line) {
+        return line.amount() instanceof SpecAmount.Rinse ? rinseLeft : Exact.ONE;
     }
 
     /** Null for an amount that hangs on the other lines. */

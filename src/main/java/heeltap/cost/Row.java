@@ -19,6 +19,7 @@ import org.jspecify.annotations.Nullable;
  * @param value how much, in the supply's measure, before waste; null as long as it is not worked out
  * @param juiceMl where it is juice of a thing counted in pieces or weighed whole, ml of it; else null
  * @param fruitShare what a line of its peel or juice bears of a fruit
+ * @param left the part of it that stays in the glass, from 0 to 1; below 1 for a rinse, which costs and uses all of it
  */
 record Row(
         SpecLine line,
@@ -26,9 +27,10 @@ record Row(
         @Nullable Supply supply,
         @Nullable Exact value,
         @Nullable Exact juiceMl,
-        FruitShare fruitShare) {
+        FruitShare fruitShare,
+        Exact left) {
     Row with(@Nullable Exact newValue, @Nullable Exact newJuiceMl) {
-        return new Row(line, name, supply, newValue, newJuiceMl, fruitShare);
+        return new Row(line, name, supply, newValue, newJuiceMl, fruitShare, left);
     }
 
     /** Whether the line asks for the peel of a fruit that has juice. */
@@ -61,7 +63,7 @@ record Row(
             return Contents.NOTHING;
         }
         return juiceMl == null
-                ? supply.contents().times(value.toDouble())
+                ? supply.contents().times(value.times(left).toDouble())
                 : supply.juice().times(juiceMl.toDouble());
     }
 
@@ -71,7 +73,7 @@ record Row(
             return juiceMl;
         }
         return value != null && supply != null && supply.traits().measure() == Measure.ML
-                ? value
+                ? value.times(left)
                 : Exact.ofPhysical(contents().volumeMl());
     }
 
@@ -122,6 +124,8 @@ record Row(
                 whole == null || taken == null ? null : whole.times(taken),
                 isToTarget(),
                 form(),
+                contents(),
+                line,
                 line.note(),
                 line.place());
     }

@@ -233,7 +233,11 @@ final class Snapshot {
     }
 
     private Recipe recipe(Item item) {
-        Recipe recipe = new Recipe(item.name(), units, fruitShares);
+        Recipe recipe = new Recipe(
+                item.name(),
+                units,
+                fruitShares,
+                book.settings().get(Setting.RINSE_LEFT_PERCENT).percent());
         List<Item> path = cycles.path(item);
         if (!path.isEmpty()) {
             recipe.fault(SpecFaults.cycle(path.stream().map(Item::name).toList(), cyclePlace(path)));

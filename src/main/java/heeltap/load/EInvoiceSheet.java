@@ -1,6 +1,5 @@
 package heeltap.load;
 
-import heeltap.quantity.Measure;
 import heeltap.source.Cell;
 import heeltap.source.Place;
 import heeltap.source.Row;
@@ -31,19 +30,14 @@ final class EInvoiceSheet implements Sheet {
             Field.LINE_TOTAL,
             Field.DISCOUNT,
             Field.DEPOSIT);
-    /** UN/ECE recommendation 20 codes of units that are packs themselves, with the pack they are. */
-    private static final Map<String, String> UNIT_PACKS = Map.of(
-            "LTR", "1 l", "MLT", "1 ml", "CLT", "1 cl", "DLT", "1 dl", "HLT", "100 l", "KGM", "1 kg", "GRM", "1 g",
-            "LBR", "1 lb", "GLL", "1 gal");
-
     private final EInvoices.EInvoice invoice;
     private final SheetFacts facts;
-    private final PackReader packs;
+    private final EInvoiceUnits units;
 
     EInvoiceSheet(EInvoices.EInvoice invoice, Place place, PackReader packs) {
         this.invoice = invoice;
         this.facts = new SheetFacts(place, "", "", false, List.of());
-        this.packs = packs;
+        this.units = new EInvoiceUnits(packs);
     }
 
     Layout layout() {
@@ -71,7 +65,7 @@ final class EInvoiceSheet implements Sheet {
         for (EInvoices.Line line : invoice.lines()) {
             List<Cell> cells = start(line.product());
             text(cells, Field.CODE, line.code());
-            text(cells, Field.PACK, pack(line));
+            text(cells, Field.PACK, units.pack(line));
             number(cells, Field.QUANTITY, line.quantity());
             number(cells, Field.LINE_TOTAL, line.net());
             number(cells, Field.DISCOUNT, line.allowance());
@@ -121,23 +115,5 @@ final class EInvoiceSheet implements Sheet {
 
     private static void number(List<Cell> cells, Field field, BigDecimal number) {
         cells.add(new Cell(COLUMNS.indexOf(field), number.toPlainString(), number, null));
-    }
-
-    /** What the quantity counts: its unit where that is a measure, else the end of the name where that is a pack. */
-    private String pack(EInvoices.Line line) {
-        String unit = UNIT_PACKS.get(line.unit());
-        if (unit != null) {
-            return unit;
-        }
-        String name = line.product();
-        for (int at = name.indexOf(' '); at >= 0; at = name.indexOf(' ', at + 1)) {
-            String end = name.substring(at + 1);
-            if (end.chars().anyMatch(Character::isDigit)
-                    && Character.isDigit(end.charAt(0))
-                    && packs.parse(end, Measure.ML).isPresent()) {
-                return end;
-            }
-        }
-        return "";
     }
 }

@@ -143,6 +143,10 @@ public record Setting<T>(
     public static final Setting<Exact> STIRRED_HEAT = number("heat gained when stirred", "0", HEAT);
     public static final Setting<Exact> THROWN_HEAT = number("heat gained when thrown", "0", HEAT);
     public static final Setting<Exact> BUILT_HEAT = number("heat gained when built", "0", HEAT);
+    public static final Setting<Exact> RINSE_LEFT_PERCENT = number(
+            "rinse left in glass percent",
+            "20",
+            "of a rinse, what is not poured out again and is drunk (common practice, no source); all of it is paid for");
     public static final Setting<Money> FIXED_COST_A_SERVE =
             optional("fixed cost a serve", Money.class, "for the contribution-margin price");
     public static final Setting<Exact> TARGET_PRIME_COST_PERCENT =
@@ -195,7 +199,8 @@ public record Setting<T>(
             THROWN_HEAT,
             BUILT_HEAT,
             PUBLISHED_ELASTICITY,
-            TASTE_TOLERANCE_PERCENT);
+            TASTE_TOLERANCE_PERCENT,
+            RINSE_LEFT_PERCENT);
 
     private static <T> Setting<T> required(String name, Class<T> type, String meaning) {
         return new Setting<>(name, type, true, null, "", meaning);

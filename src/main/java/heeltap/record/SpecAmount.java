@@ -17,7 +17,7 @@ public sealed interface SpecAmount {
     /** Solved from the preparation's targets. */
     record ToTarget() implements SpecAmount {}
 
-    /** Rinses the glass: costs one of its unit, or 5 ml where the line has none. */
+    /** Rinses the glass: costs one of its unit, or 5 ml where the line has none; most of it is poured out again. */
     record Rinse() implements SpecAmount {}
 
     /**

@@ -196,8 +196,8 @@ final class CheaperWays {
 
     private static Set<String> kind(String name) {
         int comma = name.indexOf(',');
-        return Arrays.stream(Folding.fold(comma < 0 ? name : name.substring(0, comma))
-                        .split(" ", -1))
+        return Arrays.stream((comma < 0 ? name : name.substring(0, comma)).split("[\\s\\p{Punct}]+", -1))
+                .map(Folding::fold)
                 .filter(word -> word.length() > 2)
                 .collect(Collectors.toSet());
     }

@@ -20,6 +20,9 @@ import java.util.TreeMap;
 
 /** What the owner should hear, each in one sentence with its money, the largest first. */
 final class FindingList {
+    /** How many times the menu price, up or down, is too far. */
+    private static final Exact FAR = Exact.of(2);
+
     private final ReviewFigures review;
     private final Words words;
     private final List<Finding> findings = new ArrayList<>();
@@ -41,7 +44,7 @@ final class FindingList {
         list.unknownNames();
         list.withoutCost();
         list.withoutPrice();
-        list.farPrice();
+        list.farPrices();
         list.offMenu();
         list.invoices();
         list.unclaimedLines();
@@ -228,21 +231,36 @@ final class FindingList {
         }
     }
 
-    /** The book's price and the till's so far apart that one of both is wrong. */
-    private void farPrice() {
-        for (DrinkRow row : review.rows()) {
-            row.menuPrice()
-                    .flatMap(menu ->
-                            SalesJoin.farPaid(menu, row.sales(), review.book()).map(paid -> List.of(menu, paid)))
-                    .ifPresent(prices -> add(
-                            Layout.PRICES,
-                            row.sales().netSales(),
-                            "finding.price-far",
-                            row.name(),
-                            words.money(prices.get(0)),
-                            words.money(prices.get(1)),
-                            words.money(row.sales().netSales())));
+    /** Sales money that no discount explains: a quantity or a price of the file may be another thing than it seems. */
+    private void farPrices() {
+        List<DrinkRow> far = review.rows().stream()
+                .filter(FindingList::isFar)
+                .sorted(Comparator.comparing((DrinkRow row) -> row.sales().netSales(), Comparator.reverseOrder()))
+                .toList();
+        if (far.isEmpty()) {
+            return;
         }
+        DrinkRow largest = far.get(0);
+        Money sum = far.stream().map(row -> row.sales().netSales()).reduce(Money.ZERO, Money::plus);
+        add(
+                Layout.DRINKS,
+                sum.abs(),
+                far.size() == 1 ? "finding.far-price" : "finding.far-prices",
+                largest.name(),
+                words.money(largest.sales().paid().dividedBy(largest.sales().sold())),
+                words.money(largest.menuPrice().orElseThrow()),
+                words.money(sum),
+                String.valueOf(far.size()));
+    }
+
+    private static boolean isFar(DrinkRow row) {
+        DrinkSales sales = row.sales();
+        Money menu = row.menuPrice().orElse(Money.ZERO);
+        if (!menu.isPositive() || !sales.sold().isPositive() || !sales.moneyKnown() || sales.pricedByMenu()) {
+            return false;
+        }
+        Money each = sales.paid().dividedBy(sales.sold());
+        return each.compareTo(menu.times(FAR)) > 0 || each.times(FAR).compareTo(menu) < 0;
     }
 
     private void offMenu() {

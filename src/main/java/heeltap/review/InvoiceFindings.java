@@ -12,6 +12,7 @@ import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.stream.Collectors;
 
@@ -19,6 +20,7 @@ import java.util.stream.Collectors;
  * What is odd about one invoice of the month.
  *
  * @param first where the same number of the same supplier stood before; empty: nowhere
+ * @param alike an invoice under another spelling of the supplier that has its number, date, lines and total; empty: none
  * @param undated whether it has no date
  * @param outside whether its date lies outside the month
  * @param unclaimed lines that no ingredient claims
@@ -28,6 +30,7 @@ import java.util.stream.Collectors;
 record InvoiceFindings(
         InvoiceTie tie,
         Optional<Place> first,
+        Optional<Invoice> alike,
         boolean undated,
         boolean outside,
         long unclaimed,
@@ -58,6 +61,10 @@ record InvoiceFindings(
             findings.add(new InvoiceFindings(
                     tie,
                     Optional.ofNullable(first),
+                    findings.stream()
+                            .map(before -> before.tie().invoice())
+                            .filter(before -> isAlike(before, invoice))
+                            .findFirst(),
                     date == null,
                     date != null && !YearMonth.from(date).equals(now.month()),
                     now.purchases().purchases().stream()
@@ -78,6 +85,24 @@ record InvoiceFindings(
     /** A credit note may bear the number of the invoice it takes back. */
     private static String key(Invoice invoice) {
         return Folding.fold(invoice.supplier()) + "\n" + Folding.fold(invoice.number()) + "\n" + invoice.creditNote();
+    }
+
+    /** The suppliers' names differ, and nothing else does. */
+    private static boolean isAlike(Invoice before, Invoice invoice) {
+        return !invoice.number().isEmpty()
+                && !key(before).equals(key(invoice))
+                && Folding.fold(before.number()).equals(Folding.fold(invoice.number()))
+                && before.creditNote() == invoice.creditNote()
+                && Objects.equals(before.date(), invoice.date())
+                && Objects.equals(before.printedTotal(), invoice.printedTotal())
+                && lines(before).equals(lines(invoice));
+    }
+
+    private static List<String> lines(Invoice invoice) {
+        return invoice.lines().stream()
+                .map(line -> Folding.fold(line.product()) + "\n" + line.quantity() + "\n" + line.goods())
+                .sorted()
+                .toList();
     }
 
     private static boolean holds(Invoice invoice, Place line) {
@@ -106,6 +131,8 @@ record InvoiceFindings(
                         words.money(difference.abs()),
                         words.say(difference.isPositive() ? "word.more" : "word.less"))));
         first.ifPresent(place -> sentences.add(words.say("invoice.twice", place.toString())));
+        alike.ifPresent(other -> sentences.add(
+                words.say("invoice.alike", other.supplier(), other.place().toString())));
         if (spread()) {
             sentences.add(
                     words.say(tie.invoice().dates().size() > 1 ? "invoice.dates" : "invoice.files", spreadOver(words)));

@@ -1,7 +1,6 @@
 package heeltap.review;
 
 import heeltap.cost.CostLine;
-import heeltap.cost.CostLine.Form;
 import heeltap.cost.PreparationCost;
 import heeltap.document.Card;
 import heeltap.document.Card.Fact;
@@ -86,6 +85,16 @@ final class PreparationSheets {
                         measured.decimals());
     }
 
+    private String makes(PreparationCost cost) {
+        Amount makes = cost.makes();
+        if (makes == null) {
+            return "";
+        }
+        return makes.measure() == Measure.EACH
+                ? printed(makes)
+                : printed(makes) + "\u00A0" + makes.measure().symbol();
+    }
+
     private PreparationCost cost(Preparation preparation) {
         return month.costs().preparationOn(preparation.name(), month.lastDay());
     }
@@ -120,8 +129,8 @@ final class PreparationSheets {
                         line.ingredient(),
                         line.note(),
                         List.of(
-                                taken(line).map(Measures::of),
-                                forMonth(cost, line).map(Measures::of))))
+                                taken(line).map(amount -> SpecWords.measured(line, amount)),
+                                forMonth(cost, line).map(amount -> SpecWords.measured(line, amount)))))
                 .toList();
         Optional<Line> whole = Optional.ofNullable(cost.makes())
                 .map(makes -> new Line(
@@ -140,7 +149,7 @@ final class PreparationSheets {
                 whole,
                 words.say("sheet.own"),
                 facts(cost),
-                steps(cost),
+                WorkSteps.of(cost, makes(cost), words),
                 Cautions.of(cost, words));
     }
 
@@ -198,54 +207,5 @@ final class PreparationSheets {
 
     private Fact fact(String key, String value) {
         return new Fact(words.say(key), value);
-    }
-
-    private List<String> steps(PreparationCost cost) {
-        List<String> steps = new ArrayList<>();
-        names(cost, Form.JUICE).ifPresent(names -> steps.add(words.say("sheet.step.juice", names)));
-        Optional<String> liquids = names(cost, Form.LIQUID).or(() -> names(cost, Form.JUICE));
-        Optional<String> dry = names(cost, Form.ACID, Form.SOLUBLE);
-        Optional<String> solids = names(cost, Form.SOLID);
-        if (dry.isPresent() && liquids.isPresent()) {
-            steps.add(words.say("sheet.step.dissolve", dry.get(), liquids.get()));
-        } else if (names(cost, Form.LIQUID).isPresent()) {
-            boolean one = cost.lines().stream()
-                            .filter(line -> line.form() == Form.LIQUID)
-                            .count()
-                    == 1;
-            steps.add(words.say(one ? "sheet.step.measure-one" : "sheet.step.measure", liquids.orElse("")));
-        } else {
-            dry.ifPresent(names -> steps.add(words.say("sheet.step.weigh", names)));
-        }
-        boolean steeped = solids.isPresent() && names(cost, Form.LIQUID).isPresent();
-        solids.ifPresent(names -> steps.add(words.say(steeped ? "sheet.step.steep" : "sheet.step.weigh", names)));
-        if (cost.preparation().lossPercent().isPositive()) {
-            steps.add(words.say(
-                    "sheet.step.loss", words.percent(cost.preparation().lossPercent())));
-        } else if (steeped) {
-            steps.add(words.say("sheet.step.strain"));
-        }
-        Optional.ofNullable(cost.makes())
-                .ifPresent(makes -> steps.add(words.say(
-                        cost.preparation().makes() == null ? "sheet.step.yield" : "sheet.step.check",
-                        printed(makes)
-                                + (makes.measure() == Measure.EACH
-                                        ? ""
-                                        : "\u00A0" + makes.measure().symbol()))));
-        steps.add(
-                cost.keepsDays() == null
-                        ? words.say("sheet.step.label")
-                        : words.say("sheet.step.use-by", String.valueOf(cost.keepsDays())));
-        return steps;
-    }
-
-    private Optional<String> names(PreparationCost cost, Form... forms) {
-        List<Form> wanted = List.of(forms);
-        List<String> names = cost.lines().stream()
-                .filter(line -> wanted.contains(line.form()))
-                .map(CostLine::ingredient)
-                .distinct()
-                .toList();
-        return names.isEmpty() ? Optional.empty() : Optional.of(String.join("; ", names));
     }
 }

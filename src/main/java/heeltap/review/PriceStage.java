@@ -141,9 +141,9 @@ final class PriceStage {
                 drink.holdPrice());
     }
 
-    /** Whether it is known how much alcohol a serve holds. */
+    /** Whether it is known how much alcohol a serve holds: dry goods that nobody described hold none (common practice). */
     static boolean isAlcoholKnown(DrinkCost cost) {
-        return !cost.lines().isEmpty() && cost.unknownComposition().isEmpty() && Served.isWhole(cost);
+        return !cost.lines().isEmpty() && cost.contents().unknownMl() == 0 && Served.isWhole(cost);
     }
 
     /** Grams as the law counts them: ml of pure alcohol × 0.789 (rulings of the published price floors). */

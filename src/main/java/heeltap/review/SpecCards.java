@@ -7,7 +7,10 @@ import heeltap.document.Card;
 import heeltap.document.Card.Fact;
 import heeltap.document.Card.Line;
 import heeltap.document.Format;
+import heeltap.quantity.Amount;
 import heeltap.quantity.Exact;
+import heeltap.quantity.Measure;
+import heeltap.record.Method;
 import heeltap.record.Setting;
 import heeltap.record.Settings;
 import heeltap.source.Problem;
@@ -52,13 +55,26 @@ final class SpecCards {
                 Cautions.of(cost, words));
     }
 
-    /** The amount as the spec has it stands before the name; at the edge what it comes to. */
+    /** The amount as the spec has it stands before the name; at the edge ml or g, unless that says the same. */
     private static Line line(CostLine line) {
-        String written = line.written().strip();
+        String written = SpecWords.written(line);
         return new Line(
                 written.isEmpty() ? line.ingredient() : written + " " + line.ingredient(),
                 line.note(),
-                List.of(Optional.ofNullable(line.amount()).map(Measures::of)));
+                List.of(measured(line)
+                        .filter(amount -> !written.replace(',', '.')
+                                .equals(Measures.plain(amount) + " "
+                                        + amount.measure().symbol()))
+                        .map(Measures::of)));
+    }
+
+    /** In ml or g, of juice its ml; empty for pieces and serves. */
+    private static Optional<Amount> measured(CostLine line) {
+        return Optional.ofNullable(line.amount())
+                .map(amount -> line.form() == CostLine.Form.JUICE
+                        ? new Amount(Exact.ofPhysical(line.holds().volumeMl()), Measure.ML)
+                        : amount)
+                .filter(amount -> amount.measure() != Measure.EACH);
     }
 
     private String summary(DrinkCost cost, Map<String, Exact> served) {
@@ -73,10 +89,17 @@ final class SpecCards {
                 .orElse("");
         return switch (glass.waterFrom()) {
             case NOTHING -> method;
-            case DRINK -> words.say("card.water.own", method, water);
+            case DRINK -> ownWater(cost, method, water);
             case METHOD -> words.say("card.water.usual", method, water);
             case HEAT_BALANCE -> words.say("card.water.balance", method, water, end);
         };
+    }
+
+    private String ownWater(DrinkCost cost, String method, String water) {
+        if (cost.drink().method() != Method.NONE) {
+            return words.say("card.water.own", method, water);
+        }
+        return cost.glass().waterPercent() == 0 ? method : words.say("card.water.added", method, water);
     }
 
     private List<Fact> facts(DrinkRow row, Map<String, Exact> served) {

@@ -80,6 +80,16 @@ final class StockFindings {
                             first.toString(),
                             place,
                             words.money(total)));
+            invoice.alike()
+                    .ifPresent(other -> add(
+                            Layout.INVOICES,
+                            total.abs(),
+                            "finding.invoice-alike",
+                            number,
+                            supplier,
+                            place,
+                            other.supplier(),
+                            words.money(total)));
             if (invoice.spread()) {
                 add(
                         Layout.INVOICES,

@@ -213,7 +213,10 @@ final class WhatIf {
                                 + "*" + follows + ")")
                 .formula("units_percent", "IF({units_now}=0,0,({units}/{units_now}-1)*100)")
                 .formula("total_margin", "{units}*{margin}")
-                .formula("margin_change", "{total_margin}-{total_margin_now}")
+                .formula(
+                        "margin_change",
+                        "ROUND({total_margin}-{total_margin_now},"
+                                + words.figures().currencyDecimals() + ")")
                 .formula("sales", "{units}*{net_price}")
                 .formula("units_cost", "{units}*{cost}")
                 .formula("total_margin_now", "{units_now}*({net_now}-{cost})")
@@ -252,7 +255,7 @@ final class WhatIf {
                 .set("units", physical(group.units()[j]))
                 .set("units_percent", physical(now == 0 ? 0 : (group.units()[j] / now - 1) * 100))
                 .set("total_margin", physical(group.totalMargin(j)))
-                .set("margin_change", physical(group.totalMargin(j) - group.totalMarginNow(j)))
+                .set("margin_change", physical(printed(group.totalMargin(j) - group.totalMarginNow(j))))
                 .set("group", CellValue.of(group.group().group()))
                 .set("group_number", CellValue.of(g + 1))
                 .set("in_analysis", CellValue.of(group.analysed()[j] ? 1 : 0))
@@ -280,10 +283,7 @@ final class WhatIf {
                 .formula("cost_percent", total("units_cost") + "/{net_sales}*100")
                 .formula("margin_now", total("total_margin_now"))
                 .formula("total_margin", total("total_margin"))
-                .formula(
-                        "margin_change",
-                        "SUMPRODUCT(({what_if.group_number:all}={number})*ROUND({what_if.margin_change:all},"
-                                + words.figures().currencyDecimals() + "))")
+                .formula("margin_change", total("margin_change"))
                 .formula("margin_cut", analysedTotal("total_margin") + "/" + analysedTotal("units"))
                 .formula("cost_cut_percent", analysedTotal("units_cost") + "/" + analysedTotal("sales") + "*100");
         for (int g = 0; g < groups.size(); g++) {

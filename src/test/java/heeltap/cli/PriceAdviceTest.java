@@ -82,12 +82,12 @@ class PriceAdviceTest {
         String[] sales = {"Date|Item|Quantity|Net", "2026-10-02|Sweet gin|100|1000"};
         WrittenBar.Reviewed far = sweetBar().file("2026-10/sales.csv", sales).review(folder);
         assertThat(far.findings())
-                .anyMatch(finding -> finding.startsWith("Sweet gin stands at €4.00 in the book")
-                        && finding.contains("€10.00 on average, with sales of €1,000.00"));
+                .anyMatch(finding -> finding.startsWith("Sweet gin brought €10.00 each over the month")
+                        && finding.contains("against a menu price of €4.00, €1,000.00 in all"));
         assertThat(text(far.row("prices", "Sweet gin"), "reason")).startsWith("At the till guests paid €10.00");
         sales[1] = "2026-10-02|Sweet gin|100|800";
         WrittenBar.Reviewed near = sweetBar().file("2026-10/sales.csv", sales).review(folder);
-        assertThat(near.findings()).noneMatch(finding -> finding.contains("in the book"));
+        assertThat(near.findings()).noneMatch(finding -> finding.contains("against a menu price"));
     }
 
     /**

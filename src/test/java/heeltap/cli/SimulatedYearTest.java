@@ -23,6 +23,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.TreeMap;
 import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVParser;
 import org.apache.commons.csv.CSVRecord;
@@ -87,7 +88,7 @@ class SimulatedYearTest {
                 .map(drink -> drink.price().drink().drink())
                 .toList();
         reviews++;
-        Map<String, Money> next = new HashMap<>();
+        Map<String, Money> next = new TreeMap<>();
         prices.forEach((drink, row) -> next.put(drink, Money.of(row.get("price_suggested"))));
         next.forEach((drink, price) -> bar.row(
                 "book/prices.csv",

@@ -99,6 +99,22 @@ class WhatIfSheetTest {
         }
     }
 
+    @Test
+    void anElasticityThatIsEmptyOrNotBelowZeroIsTheEstimatedOne() {
+        Map<String, Double> before = units();
+        for (Map<String, Cell> group : groups) {
+            cell(group, "Elasticity to try").setBlank();
+        }
+        evaluator.clearAllCachedResultValues();
+        units().forEach((drink, sold) ->
+                assertThat(sold).as(drink).isCloseTo(Objects.requireNonNull(before.get(drink)), within(1e-9)));
+        cell(groups.get(0), "Elasticity to try").setCellValue(2.5);
+        cell(groups.get(1), "Elasticity to try").setCellValue("so so");
+        evaluator.clearAllCachedResultValues();
+        units().forEach((drink, sold) ->
+                assertThat(sold).as(drink).isCloseTo(Objects.requireNonNull(before.get(drink)), within(1e-9)));
+    }
+
     /** Against the demand model itself, with the parameters that the sheet shows, and classes counted here. */
     private void agreesWithTheModel(double[] elasticities) {
         for (int g = 0; g < groups.size(); g++) {

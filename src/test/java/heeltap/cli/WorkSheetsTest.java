@@ -10,7 +10,9 @@ import heeltap.document.Card.Measured;
 import heeltap.quantity.Exact;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.TreeMap;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -74,7 +76,7 @@ class WorkSheetsTest {
         assertThat(fact(lime, "Labour")).isEqualTo("10 min, €3.00");
         assertThat(lime.steps())
                 .containsExactly(
-                        "Weigh Citric acid; Malic acid and dissolve in Orange pressed; stir until clear, then add the rest.",
+                        "Weigh Citric acid; Malic acid and dissolve in Orange pressed.",
                         "Measure what came out: 1,031\u00A0ml by computation. Write a measured yield into the book.",
                         "Label: name, allergens, made on ______ by ______, use by ______ (4 days after).");
     }
@@ -139,6 +141,47 @@ class WorkSheetsTest {
         assertThat(fact(unknown, "ABV")).as("of a liquid that nobody described").isEmpty();
         assertThat(Optional.of(fact(unknown, "Served")))
                 .hasValueSatisfying(ml -> assertThat(ml).isNotEmpty());
+    }
+
+    /** 500 g of sugar do not dissolve in 150 ml of water (67.09 % by mass at 20 °C), but in what is blended with it. */
+    @Test
+    void theOrderOfWorkCanBeDone() {
+        assertThat(sheet(SAMPLE, "Cucumber cordial").steps())
+                .startsWith("Weigh Caster sugar; Citric acid and work into Filtered water; Cucumber until dissolved:"
+                        + " blend, or warm gently. The liquids alone do not dissolve it at 20\u00A0°C.")
+                .noneMatch(step -> step.startsWith("Add Cucumber"));
+        assertThat(sheet(SAMPLE, "Sugar syrup").steps())
+                .startsWith("Weigh Caster sugar and dissolve in Filtered water.");
+    }
+
+    /** Peel stays peel; at the edge of a spec card stands only what its words do not say. */
+    @Test
+    void amountsReadAsTheHandMeetsThem() {
+        assertThat(sheet(SAMPLE, "Peel and spice gin").lines().get(1).amounts().get(0))
+                .contains(new Measured(Exact.of(2), 2, 0, "peels"));
+        Map<String, String> edges = new TreeMap<>();
+        cards(SAMPLE, "spec-cards").stream()
+                .flatMap(card -> card.lines().stream())
+                .forEach(line -> edges.put(
+                        line.name(),
+                        line.amounts()
+                                .get(0)
+                                .map(amount -> amount.amount() + " " + amount.unit())
+                                .orElse("")));
+        assertThat(edges)
+                .containsEntry("1/8 Orange", "")
+                .containsEntry("110 ml Lamplighter batch", "")
+                .containsEntry("rinse Anise and wormwood spirit", "5 ml")
+                .containsEntry("2 dashes Aromatic bitters", "1.8 ml");
+        assertThat(edges.keySet()).noneMatch(name -> name.contains(" each ") || name.startsWith("2 dash "));
+        assertThat(spec(SAMPLE, "Lamplighter").summary()).isEqualTo("No ice");
+    }
+
+    /** 110 ml of the batch and 1 of 5 ml of the rinse are in the glass; all 5 are paid for and used. */
+    @Test
+    void aRinseIsPaidForAndMostOfItPouredOut() {
+        var row = SAMPLE.row("drinks", "Lamplighter");
+        assertThat(WrittenBar.Reviewed.number(row, "volume_ml").toDouble()).isCloseTo(111, within(0.05));
     }
 
     /** 20 g of jam hold 12 g sugar and 0.1 g acid by its label, 25 ml of lemon juice 0.65 and 1.2 g as published. */

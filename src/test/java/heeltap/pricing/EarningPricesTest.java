@@ -209,17 +209,25 @@ class EarningPricesTest {
 
     @Test
     void aCostThatRoseIsNamedWhereAtTheOldOneThePriceWouldStay() {
+        assertThat(afterCostOf("2").kind()).isEqualTo(PriceReason.Kind.SUPPLIER_UP);
+        assertThat(afterCostOf("2").figures()).containsExactly(Exact.of(2), Exact.of(6));
+        assertThat(afterCostOf("4").kind()).isEqualTo(PriceReason.Kind.COST_ABOVE_TARGET);
+    }
+
+    /** Of one drink at 6 a serve, beside three at 3 whose cost did not change. */
+    private static PriceReason afterCostOf(String before) {
         List<EarningDrink> drinks = new ArrayList<>();
         for (int j = 0; j < 4; j++) {
             drinks.add(new EarningDrink(
-                    priced(j, Optional.of(Money.of(j == 0 ? "7.5" : "3")), false),
-                    Optional.of(Money.of("3")),
+                    priced(j, Optional.of(Money.of(j == 0 ? "6" : "3")), false),
+                    Optional.of(Money.of(j == 0 ? before : "3")),
                     Optional.empty()));
         }
-        GroupSuggestion group = suggest(drinks, month(), rules("8"), ElasticityPrior.ofBar(Exact.of("-1")));
-        PriceReason reason = group.drinks().get(0).price().reason();
-        assertThat(reason.kind()).isEqualTo(PriceReason.Kind.SUPPLIER_UP);
-        assertThat(reason.figures()).containsExactly(Exact.of(3), Exact.of("7.5"));
+        return suggest(drinks, month(), rules("8"), ElasticityPrior.ofBar(Exact.of("-1")))
+                .drinks()
+                .get(0)
+                .price()
+                .reason();
     }
 
     @Test

@@ -8,7 +8,6 @@ import java.util.ArrayList;
 import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Locale;
-import java.util.Map;
 import java.util.Random;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
@@ -37,7 +36,7 @@ class PageFlowTest {
         PageFlow flow = new PageFlow(SHAPE);
         flow.add(pieces);
         List<Placed> placed = new ArrayList<>();
-        Map<Slab, Integer> pageOf = new IdentityHashMap<>();
+        IdentityHashMap<Slab, Integer> pageOf = new IdentityHashMap<>();
         for (int page = 0; page < flow.pages().size(); page++) {
             for (Placed one : flow.pages().get(page).placed()) {
                 assertThat(one.top() + one.slab().height()).isLessThanOrEqualTo(BOTTOM + 0.1f);
