@@ -43,7 +43,8 @@ public sealed interface Block
     record Findings(List<Finding> findings) implements Block {}
 
     /**
-     * A table as a page shows it.
+     * A table as a page shows it. A sheet of the workbook has all its columns, those it does not show folded away at
+     * the right.
      *
      * @param keys the columns shown, in this order
      */

@@ -10,6 +10,8 @@ final class Look {
     static final Color FAINT = new Color(0xC9, 0xC4, 0xC8);
     static final Color HAIRLINE = new Color(0xDD, 0xD8, 0xDB);
     static final Color TINT = new Color(0xF6, 0xF1, 0xF3);
+    /** Of cells in which a reader may type. */
+    static final Color ENTRY = new Color(0xFF, 0xFB, 0xEA);
     /** Damson, the one accent. */
     static final Color ACCENT = new Color(0x6A, 0x2A, 0x4E);
 

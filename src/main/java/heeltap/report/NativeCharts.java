@@ -38,7 +38,7 @@ final class NativeCharts {
     }
 
     private static double columnWidth(XSSFSheet sheet, int column) {
-        return Units.pixelToPoints(sheet.getColumnWidthInPixels(column));
+        return sheet.isColumnHidden(column) ? 0 : Units.pixelToPoints(sheet.getColumnWidthInPixels(column));
     }
 
     static XSSFChart on(XSSFSheet sheet, XSSFClientAnchor anchor, String title) {

@@ -1,6 +1,8 @@
 package heeltap.report;
 
 import heeltap.document.Document;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Optional;
 import org.apache.poi.ss.usermodel.PageMargin;
 import org.apache.poi.ss.usermodel.PaperSize;
@@ -12,43 +14,130 @@ import org.apache.poi.xssf.usermodel.XSSFSheet;
  * which each repeats the first; headings repeat on every page and stay when scrolling.
  */
 final class SheetPages {
-    /** In characters of the normal font: at more the type of a page would be too small to read. */
-    private static final double LEGIBLE = 212;
-    /** Percent of the full size at which so many characters fill a page. */
-    private static final short SMALL = 60;
+    /** Of the full size: at less the type of a page would be too small to read. */
+    private static final double SMALL = 0.6;
 
     private static final int LAST_HEADING_ROW = 14;
     private static final int FEW_COLUMNS = 6;
+
+    /** Margins in inches. */
+    private static final double SIDE = 0.5;
+
+    private static final double TOP = 0.75;
+    private static final double BOTTOM = 0.6;
+    private static final double INCH = 72;
+    /** Seven dots of 96 an inch are a digit of the normal font. */
+    private static final double POINTS_A_CHARACTER = 5.25;
+
+    /** Rows around a chart on its page: the sheet's title, its link and what keeps them apart. */
+    private static final int CHART_SURROUND = 5;
+
+    /** The same where the machine lacks the font and takes a wide one instead. */
+    private static final double WIDE_CHARACTER = 6.4;
+
+    private static final int MOST_COLUMNS = 256;
+    /** So much smaller than full size a sheet may print without a reader minding. */
+    private static final double MILD = 1.22;
+    /** The same where the type is as small already as is legible. */
+    private static final double SLIGHT = 1.12;
+    /** For machines whose fonts run wider. */
+    private static final double SAFE = 0.97;
 
     private final Document document;
     private final WorkbookParts parts;
     private final XSSFSheet sheet;
     private final Optional<SheetWriter> writer;
+    private final PageShape paper;
 
     SheetPages(Document document, WorkbookParts parts, XSSFSheet sheet, Optional<SheetWriter> writer) {
         this.document = document;
         this.parts = parts;
         this.sheet = sheet;
         this.writer = writer;
+        this.paper = PageShape.of(document.language());
     }
 
     void setUp() {
-        sheet.getPrintSetup().setLandscape(true);
         sheet.getPrintSetup()
                 .setPaperSize(PageShape.isLetter(document.language()) ? PaperSize.LETTER_PAPER : PaperSize.A4_PAPER);
-        sheet.setFitToPage(true);
-        sheet.getPrintSetup().setFitWidth((short) 1);
-        sheet.getPrintSetup().setFitHeight((short) 0);
-        sheet.setMargin(PageMargin.LEFT, 0.5);
-        sheet.setMargin(PageMargin.RIGHT, 0.5);
-        sheet.setMargin(PageMargin.TOP, 0.75);
-        sheet.setMargin(PageMargin.BOTTOM, 0.6);
+        sheet.setMargin(PageMargin.LEFT, SIDE);
+        sheet.setMargin(PageMargin.RIGHT, SIDE);
+        sheet.setMargin(PageMargin.TOP, TOP);
+        sheet.setMargin(PageMargin.BOTTOM, BOTTOM);
         sheet.getHeader().setLeft("&\"Arial,Bold\"" + plain(document.bar()));
         sheet.getHeader().setRight(plain(parts.printing().month(document.month())));
         String amounts = parts.words().get("amounts", document.currency().getCurrencyCode());
         sheet.getFooter().setLeft(plain(sheet.getSheetName() + " \u00B7 " + amounts));
         sheet.getFooter().setRight("&P / &N");
+        sheet.getCTWorksheet().getHeaderFooter().setScaleWithDoc(false);
+        writer.ifPresentOrElse(this::fit, () -> lay(false, 0));
         writer.filter(filled -> !filled.tables().isEmpty()).ifPresent(this::tableSheet);
+    }
+
+    /** Upright where that is wide enough and the rows are many; shrunk a little where a few rows would stand alone. */
+    private void fit(SheetWriter filled) {
+        double wide = columns(filled) * POINTS_A_CHARACTER;
+        if (!filled.charts().isEmpty()) {
+            // a set scale, since sheets that are fitted lose the breaks before their charts
+            sheet.getPrintSetup().setLandscape(true);
+            double highest = filled.charts().stream()
+                    .mapToDouble(chart -> (chart.rows() + CHART_SURROUND) * NativeCharts.ROW_HEIGHT)
+                    .max()
+                    .orElseThrow();
+            highest = Math.max(highest, height(filled.charts().get(0).row()));
+            double scale = Math.min(
+                    across(true)
+                            / Math.max(
+                                    NativeCharts.WIDTH * WIDE_CHARACTER / POINTS_A_CHARACTER,
+                                    columns(filled) * WIDE_CHARACTER),
+                    down(true) / highest);
+            sheet.getPrintSetup().setScale((short) Math.min(100, Math.floor(SAFE * 100 * scale)));
+            return;
+        }
+        boolean upright = pages(wide, true) > 1 && wide <= across(false) * MILD;
+        double pages = pages(wide, !upright);
+        double most = Math.floor(pages);
+        lay(!upright, most >= 1 && pages <= most * MILD ? (int) most : 0);
+    }
+
+    private double pages(double wide, boolean onItsSide) {
+        return height(sheet.getLastRowNum() + 1) * Math.min(1, across(onItsSide) / wide) / down(onItsSide);
+    }
+
+    /** As wide as one page and so many pages high, 0 for as many as it takes. */
+    private void lay(boolean onItsSide, int high) {
+        sheet.getPrintSetup().setLandscape(onItsSide);
+        sheet.setFitToPage(true);
+        sheet.getPrintSetup().setFitWidth((short) 1);
+        sheet.getPrintSetup().setFitHeight((short) high);
+    }
+
+    /** Room for what is printed, in points. */
+    private double across(boolean onItsSide) {
+        return (onItsSide ? paper.width() : paper.height()) - 2 * SIDE * INCH;
+    }
+
+    private double down(boolean onItsSide) {
+        return (onItsSide ? paper.height() : paper.width()) - (TOP + BOTTOM) * INCH;
+    }
+
+    private static double columns(SheetWriter filled) {
+        double columns = 0;
+        for (int c = 0; c < MOST_COLUMNS; c++) {
+            columns += filled.width(c);
+        }
+        return columns;
+    }
+
+    /** Of so many rows from the top, in points. */
+    private double height(int rows) {
+        double high = 0;
+        for (int r = 0; r < rows; r++) {
+            high += sheet.getRow(r) == null
+                    ? sheet.getDefaultRowHeightInPoints()
+                    : sheet.getRow(r).getHeightInPoints();
+        }
+        return high;
     }
 
     private void tableSheet(SheetWriter filled) {
@@ -71,28 +160,46 @@ final class SheetPages {
 
     /** Breaks the columns over pages where they are too wide for one; returns whether it did. */
     private boolean band(SheetWriter filled, int columns) {
-        double all = 0;
-        for (int c = 0; c < columns; c++) {
-            all += filled.width(c);
-        }
-        if (all <= LEGIBLE) {
+        double legible = across(true) / (SMALL * WIDE_CHARACTER);
+        if (bands(filled, columns, Double.MAX_VALUE).get(0) <= legible) {
             return false;
         }
-        sheet.setFitToPage(false);
-        sheet.getPrintSetup().setScale(SMALL);
-        double name = filled.width(0);
-        double bands = Math.ceil((all - name) / (LEGIBLE - name));
-        // bands of about one width, so that none holds one column alone
-        double most = Math.min(LEGIBLE, name + (all - name) / bands * 1.15);
+        int fewest = bands(filled, columns, legible).size();
+        double most = legible;
+        // of about one width, so that none holds one column alone
+        while (bands(filled, columns, most - 1).size() == fewest) {
+            most--;
+        }
         double used = 0;
         for (int c = 0; c < columns; c++) {
-            if (used + filled.width(c) > most) {
+            if (c > 1 && used + filled.width(c) > most) {
                 sheet.setColumnBreak(c - 1);
                 used = filled.width(0);
             }
             used += filled.width(c);
         }
+        double pages = height(sheet.getLastRowNum() + 1) * SMALL / down(true);
+        double whole = Math.max(1, Math.floor(pages));
+        double scale = pages > whole && pages <= whole * SLIGHT ? SMALL * SAFE * whole / pages : SMALL;
+        sheet.getPrintSetup().setLandscape(true);
+        sheet.setFitToPage(false);
+        sheet.getPrintSetup().setScale((short) Math.floor(100 * scale));
         return true;
+    }
+
+    /** The widths of bands of columns no wider than {@code most} where a column is not, each with the first column. */
+    private static List<Double> bands(SheetWriter filled, int columns, double most) {
+        List<Double> bands = new ArrayList<>();
+        double used = 0;
+        for (int c = 0; c < columns; c++) {
+            if (c > 1 && used + filled.width(c) > most) {
+                bands.add(used);
+                used = filled.width(0);
+            }
+            used += filled.width(c);
+        }
+        bands.add(used);
+        return bands;
     }
 
     /** In headers and footers an ampersand begins a command. */

@@ -11,6 +11,7 @@ import heeltap.document.Table;
 import heeltap.document.TableRow;
 import heeltap.document.TableRow.Emphasis;
 import java.util.ArrayList;
+import java.util.BitSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -22,6 +23,7 @@ import org.apache.poi.xssf.usermodel.XSSFCellStyle;
 import org.apache.poi.xssf.usermodel.XSSFHyperlink;
 import org.apache.poi.xssf.usermodel.XSSFRow;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
+import org.openxmlformats.schemas.spreadsheetml.x2006.main.CTCol;
 
 /** One sheet: blocks under each other, tables beginning in the first column. */
 final class SheetWriter {
@@ -32,11 +34,25 @@ final class SheetWriter {
     record LinkPlace(XSSFCell cell, String section) {}
 
     private static final int CHART_ROWS = 32;
+    /** As many as lie under the widest chart. */
+    private static final int CHART_COLUMNS = 32;
+
     private static final int TEXT_COLUMNS = 8;
     private static final int CONTENTS_ROW = 3;
     private static final int CONTENTS_COLUMN = 4;
     private static final double LEAST_WIDTH = 9;
-    private static final double WIDEST_TEXT = 58;
+    private static final double WIDEST_TEXT = 44;
+    /** Where nothing but text stands on a sheet. */
+    private static final double TEXT_WIDTH = 96;
+    /** What a cell keeps free beside its text: its edges, and the indent of words. */
+    private static final double EDGES = 1.6;
+
+    /** Beside the change on last month, which has one line on every machine. */
+    private static final double CHANGE_EDGES = 5;
+
+    private static final double SENTENCE = 88;
+    /** The bold type of headings against the plain type that widths are measured in. */
+    private static final double HEADING_TYPE = 0.98;
 
     private final WorkbookParts parts;
     private final XSSFSheet sheet;
@@ -45,6 +61,9 @@ final class SheetWriter {
     private final List<LinkPlace> links = new ArrayList<>();
     private final double[] widths = new double[256];
     private final Map<XSSFRow, String> paragraphs = new LinkedHashMap<>();
+    /** The columns that tables show; those beyond hold what only formulas need. */
+    private final BitSet shown = new BitSet();
+
     private int next;
     /** Whether columns in which nothing stands are hidden: where the sheet holds one table and nothing else. */
     private boolean hides;
@@ -114,25 +133,74 @@ final class SheetWriter {
     void finish() {
         for (int i = 0; i < widths.length; i++) {
             if (widths[i] > 0) {
-                sheet.setColumnWidth(i, (int) Math.round(Math.min(widths[i], 60) * 256));
+                sheet.setColumnWidth(i, (int) Math.round(Math.min(widths[i], TEXT_WIDTH) * 256));
             }
         }
         hideEmptyColumns();
-        double across = 0;
-        for (int i = 0; i < TEXT_COLUMNS; i++) {
-            across += sheet.isColumnHidden(i)
-                    ? 0
-                    : widths[i] > 0 ? Math.min(widths[i], 60) : sheet.getDefaultColumnWidth();
-        }
-        double room = across * 0.94 - 2;
-        paragraphs.forEach((row, text) -> row.setHeightInPoints(parts.lines(text, room) * 13.5f + 3));
+        foldWorkings();
+        widenUnderCharts();
+        layParagraphs();
         sheet.setDisplayGridlines(false);
         sheet.setPrintGridlines(false);
     }
 
+    private void foldWorkings() {
+        int columns = tables.stream()
+                .mapToInt(place -> place.table().columns().size())
+                .max()
+                .orElse(0);
+        if (shown.length() < columns) {
+            for (int c = shown.length(); c < columns; c++) {
+                CTCol folded = column(c);
+                folded.setOutlineLevel((short) 1);
+                folded.setHidden(true);
+            }
+            column(columns).setCollapsed(true);
+            sheet.getCTWorksheet().getSheetFormatPr().setOutlineLevelCol((short) 1);
+        }
+    }
+
+    /** POI's own grouping would describe a column more than once. */
+    private CTCol column(int index) {
+        if (widths[index] == 0) {
+            sheet.setColumnWidth(index, (int) (LEAST_WIDTH * 256));
+        }
+        return sheet.getColumnHelper().getColumn(index, false);
+    }
+
+    /** A chart's place is counted in columns, and programs differ in how wide they take one that says nothing. */
+    private void widenUnderCharts() {
+        for (int c = 0; c < CHART_COLUMNS && !charts.isEmpty(); c++) {
+            if (widths[c] == 0) {
+                sheet.setColumnWidth(c, (int) (LEAST_WIDTH * 256));
+            }
+        }
+    }
+
+    /** Over the first columns; where no column has a width yet, over one that reads well. */
+    private void layParagraphs() {
+        boolean onlyText = tables.isEmpty() && IntStream.range(0, widths.length).allMatch(c -> widths[c] == 0);
+        if (onlyText && charts.isEmpty()) {
+            widths[0] = TEXT_WIDTH;
+            sheet.setColumnWidth(0, (int) (TEXT_WIDTH * 256));
+        }
+        int columns = widths[0] >= TEXT_WIDTH - 20 ? 1 : TEXT_COLUMNS;
+        double across = 0;
+        for (int i = 0; i < columns; i++) {
+            across += sheet.isColumnHidden(i) ? 0 : widths[i] > 0 ? width(i) : sheet.getDefaultColumnWidth();
+        }
+        double room = across - 2 * EDGES;
+        paragraphs.forEach((row, text) -> {
+            if (columns > 1) {
+                sheet.addMergedRegion(new CellRangeAddress(row.getRowNum(), row.getRowNum(), 0, columns - 1));
+            }
+            row.setHeightInPoints(parts.lines(text, room) * 13.2f + 4);
+        });
+    }
+
     /** In whole characters of the normal font, as printed; hidden columns are nothing. */
     double width(int column) {
-        return sheet.isColumnHidden(column) ? 0 : Math.min(widths[column], 60);
+        return sheet.isColumnHidden(column) ? 0 : Math.min(widths[column], TEXT_WIDTH);
     }
 
     private void hideEmptyColumns() {
@@ -177,6 +245,7 @@ final class SheetWriter {
             cards.cards().forEach(rows::write);
         } else if (block instanceof Block.TableView view) {
             table(view.table());
+            shown.set(0, Math.max(shown.length(), view.keys().size()));
         } else if (block instanceof ScatterChart || block instanceof BarChart) {
             int rows = block instanceof ScatterChart chart
                     ? CHART_ROWS + Math.min(20, chart.points().size() / 4)
@@ -199,16 +268,17 @@ final class SheetWriter {
             XSSFCell cell = cell(next - 1, 1, parts.styles().body(pattern, true, Emphasis.MARKED, false, false, true));
             value(cell, figure.value());
             boxed(next - 1, 2, figure.change());
+            widen(2, parts.characters(figure.change()) + CHANGE_EDGES);
         }
     }
 
     private void findings(List<Finding> findings) {
         next++;
         headings(List.of("finding", "amount", "readOn"), 1);
-        widen(0, 62);
+        widen(0, SENTENCE);
         for (Finding finding : findings) {
             XSSFRow row = row();
-            int lines = parts.lines(finding.sentence(), 54);
+            int lines = parts.lines(finding.sentence(), SENTENCE - 2 * EDGES);
             row.setHeightInPoints(lines * 13.5f + 2);
             boxed(next - 1, 0, finding.sentence());
             String pattern = parts.styles().pattern(Format.MONEY, true, 4);
@@ -271,7 +341,7 @@ final class SheetWriter {
             XSSFCell cell =
                     cell(next - 1, c, parts.styles().heading(column.format().isNumeric()));
             cell.setCellValue(column.heading());
-            lines = Math.max(lines, parts.lines(column.heading(), widths[c] - 3));
+            lines = Math.max(lines, parts.lines(column.heading(), (widths[c] - EDGES) / HEADING_TYPE));
             parts.note(cell, column.explanation());
         }
         row.setHeightInPoints(lines * 12.5f + 5);
@@ -296,7 +366,7 @@ final class SheetWriter {
             value(cell, value);
             if (column.format() == Format.TEXT) {
                 String text = parts.printing().cell(value, Format.TEXT);
-                lines = Math.max(lines, parts.lines(text, widths[c] * 0.93 - 2.5));
+                lines = Math.max(lines, parts.lines(text, widths[c] - EDGES));
             }
         }
         sheetRow.setHeightInPoints(Math.min(400, lines * 13f + 2));
@@ -320,12 +390,12 @@ final class SheetWriter {
 
     private double width(Table table, int column) {
         Column head = table.columns().get(column);
-        double widest = Math.max(LEAST_WIDTH, parts.widestWord(head.heading()) + 4.5);
+        double widest = Math.max(LEAST_WIDTH, parts.widestWord(head.heading()) * HEADING_TYPE + 2);
         List<TableRow> rows = new ArrayList<>(table.rows());
         table.total().ifPresent(rows::add);
         for (TableRow row : rows) {
             String text = parts.printing().cell(row.cells().get(column), head.format());
-            widest = Math.max(widest, parts.characters(text) * (row.emphasis() == Emphasis.MARKED ? 1.08 : 1) + 3);
+            widest = Math.max(widest, parts.characters(text) * (row.emphasis() == Emphasis.MARKED ? 1.08 : 1) + 2.2);
         }
         return head.format().isNumeric() ? widest : Math.min(widest, WIDEST_TEXT);
     }
@@ -348,7 +418,6 @@ final class SheetWriter {
     void wrapped(XSSFCellStyle style, String text) {
         XSSFRow row = row();
         cell(next - 1, 0, style).setCellValue(parts.fitting(text));
-        sheet.addMergedRegion(new CellRangeAddress(next - 1, next - 1, 0, TEXT_COLUMNS - 1));
         paragraphs.put(row, text);
     }
 

@@ -23,6 +23,10 @@ import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 /** The cell styles of one workbook, each made once. */
 final class WorkbookStyles {
     private static final String FONT = "Arial";
+    /** Decimals of money of one ml or g. */
+    private static final int LEAST_FINE = 4;
+
+    private static final int MOST_FINE = 8;
 
     private final XSSFWorkbook workbook;
     private final Printing printing;
@@ -98,9 +102,10 @@ final class WorkbookStyles {
         });
     }
 
-    /** A cell in which a reader may type: framed. */
+    /** A cell in which a reader may type: framed, on a ground that no other cell has. */
     XSSFCellStyle input(String pattern) {
         return style("input|" + pattern, style -> {
+            fill(style, Look.ENTRY);
             style.setAlignment(HorizontalAlignment.RIGHT);
             style.setVerticalAlignment(VerticalAlignment.TOP);
             style.setBorderTop(BorderStyle.THIN);
@@ -153,16 +158,20 @@ final class WorkbookStyles {
     String pattern(Table table, int column) {
         Column head = table.columns().get(column);
         boolean whole = true;
-        Exact least = Exact.HUNDRED;
+        int fine = LEAST_FINE;
         for (TableRow row : table.rows()) {
             if (row.cells().get(column) instanceof CellValue.Figure figure) {
                 whole &= figure.number().isWhole();
-            } else if (row.cells().get(column) instanceof CellValue.Sum sum
-                    && !sum.money().isZero()) {
-                least = least.min(sum.money().amount().abs());
+            } else if (row.cells().get(column) instanceof CellValue.Sum sum) {
+                fine = Math.max(fine, decimals(sum.money().amount()));
             }
         }
-        return pattern(head.format(), whole, least.isLessThan(Exact.of("0.001")) ? 6 : 4);
+        return pattern(head.format(), whole, fine);
+    }
+
+    /** As many as show four significant digits, without zeros at their end. */
+    private static int decimals(Exact amount) {
+        return Math.min(MOST_FINE, amount.toSignificant(4).stripTrailingZeros().scale());
     }
 
     /** The column's number format, else the value's own where money and numbers share a column. */

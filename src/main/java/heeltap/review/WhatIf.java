@@ -138,8 +138,10 @@ final class WhatIf {
         blocks.add(new Block.Paragraph(words.say("what-if.read")));
         blocks.add(new Block.Caution(words.say("caution.prices")));
         for (Table table : List.of(groupTable(), drinkTable(), totalTable())) {
-            blocks.add(new Block.TableView(
-                    table, table.columns().stream().map(column -> column.key()).toList()));
+            List<String> keys =
+                    table.columns().stream().map(column -> column.key()).toList();
+            int shown = table.name().equals(DRINKS.name()) ? keys.indexOf("margin_class") + 1 : keys.size();
+            blocks.add(new Block.TableView(table, keys.subList(0, shown)));
         }
         for (int g = 0; g < groups.size(); g++) {
             if (groups.get(g).isAnalysed()) {
