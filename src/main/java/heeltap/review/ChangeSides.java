@@ -10,6 +10,7 @@ import heeltap.stock.MonthSide.DrinkMonth;
 import heeltap.stock.MonthSide.GoodsUsed;
 import heeltap.stock.Reconciliation;
 import java.util.ArrayList;
+import java.util.Currency;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -89,14 +90,30 @@ record ChangeSides(Book book) {
         return costs;
     }
 
+    /** The same of the printed figures: the lines of the stock table added up, and bought-in drinks rounded once. */
+    Money printedCostOfGoods(MonthFigures month, Currency currency) {
+        Money sum = Money.of(fixedCosts(month).rounded(currency));
+        for (Ingredient ingredient : book.ingredients()) {
+            StockTables.StockMoney printed = StockTables.StockMoney.of(
+                    Optional.ofNullable(month.stock().get(ingredient.name())).orElseThrow(), currency);
+            sum = sum.plus(printed.actual().or(printed::theoretical).orElse(Money.ZERO));
+        }
+        return sum;
+    }
+
     /** By the counts where an ingredient has them, else what theory says; bought-in drinks at their fixed cost. */
     Money costOfGoods(MonthFigures month) {
-        Money sum = Money.ZERO;
+        Money sum = fixedCosts(month);
         for (Ingredient ingredient : book.ingredients()) {
             Reconciliation line =
                     Optional.ofNullable(month.stock().get(ingredient.name())).orElseThrow();
             sum = sum.plus(line.actualCost().or(line::theoreticalCost).orElse(Money.ZERO));
         }
+        return sum;
+    }
+
+    private static Money fixedCosts(MonthFigures month) {
+        Money sum = Money.ZERO;
         for (DrinkSales sales : month.sales().values()) {
             DrinkCost cost = month.costs().drinkOn(sales.drink(), month.lastDay());
             if (cost.drink().fixedCost() != null) {

@@ -198,18 +198,32 @@ final class Controls {
     }
 
     private static void changes(ReviewFigures review, Words words, List<Control> controls) {
-        Currency currency = review.currency();
         for (LedgerTables.Chain chain : review.chains()) {
-            Money steps = LedgerTables.printed(chain, currency).stream().reduce(Money.ZERO, Money::plus);
+            MonthFigures before = review.months().stream()
+                    .filter(month -> month.month().equals(chain.fromMonth()))
+                    .findFirst()
+                    .orElseThrow();
+            Money steps = chain.printed().stream().reduce(Money.ZERO, Money::plus);
             controls.add(Control.of(
                     "steps = difference of " + chain.measure(),
                     new CellValue.Term(
                             chain.fromMonth() + " to " + month(review),
                             words.say("scope.months", chain.fromMonth(), month(review))),
-                    Money.of(chain.to().rounded(currency))
-                            .minus(Money.of(chain.from().rounded(currency))),
+                    printed(chain.measure(), review.now(), review).minus(printed(chain.measure(), before, review)),
                     steps));
         }
+    }
+
+    /** A month's figure as the tables print it. */
+    private static Money printed(String measure, MonthFigures month, ReviewFigures review) {
+        Money sales = StockGroups.netSales(review.book(), month, review.currency()).values().stream()
+                .reduce(Money.ZERO, Money::plus);
+        Money cost = new ChangeSides(review.book()).printedCostOfGoods(month, review.currency());
+        return switch (measure) {
+            case "net sales" -> sales;
+            case "cost of goods" -> cost;
+            default -> sales.minus(cost);
+        };
     }
 
     private static String month(ReviewFigures review) {

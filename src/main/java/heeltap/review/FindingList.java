@@ -5,6 +5,7 @@ import heeltap.pricing.GroupSuggestion;
 import heeltap.pricing.LastReview;
 import heeltap.pricing.PriceSuggestion;
 import heeltap.quantity.Exact;
+import heeltap.quantity.Measure;
 import heeltap.quantity.Money;
 import heeltap.record.Ingredient;
 import heeltap.record.SetAside;
@@ -78,16 +79,19 @@ final class FindingList {
             }
             Money cost = line.unexplainedCost().orElse(Money.ZERO);
             Exact amount = line.unexplained().orElse(Exact.ZERO);
+            boolean pieces = ingredient.measure() == Measure.EACH;
             String percent = line.unexplainedPercent()
                     .map(value -> words.percent(value.abs()))
                     .orElse(words.say("word.none"));
             add(
                     Layout.STOCK,
                     cost.abs(),
-                    amount.isPositive() ? "finding.missing" : "finding.surplus",
+                    (amount.isPositive() ? "finding.missing" : "finding.surplus") + (pieces ? "-each" : ""),
                     ingredient.name(),
-                    words.amount(amount.abs()) + " "
-                            + words.measure(ingredient.measure()).said(),
+                    pieces
+                            ? words.amount(amount.abs())
+                            : words.amount(amount.abs()) + " "
+                                    + words.measure(ingredient.measure()).said(),
                     words.money(cost.abs()),
                     percent);
         }

@@ -57,7 +57,7 @@ final class FrontPage {
         List<Block.Figure> figures = new ArrayList<>();
         for (LedgerTables.Chain chain : review.chains()) {
             boolean last = chain.fromMonth().equals(review.now().month().minusMonths(1));
-            List<Money> printed = LedgerTables.printed(chain, review.currency());
+            List<Money> printed = chain.printed();
             for (int i = 0; last && chain.measure().equals(MARGIN) && i < printed.size(); i++) {
                 if (!printed.get(i).isZero()) {
                     String effect = chain.steps().get(i).effect().name().toLowerCase(Locale.ROOT);
@@ -111,8 +111,9 @@ final class FrontPage {
                 words.say("figure.unexplained"),
                 CellValue.of(now.unexplained().orElse(null)),
                 Format.MONEY,
-                before.flatMap(Overview::unexplained)
-                        .map(old -> words.say("change.was", words.money(old)))
+                now.unexplained()
+                        .map(all -> words.say(
+                                "figure.unexplained.parts", words.money(now.missing()), words.money(now.surplus())))
                         .orElse("")));
         return figures;
     }

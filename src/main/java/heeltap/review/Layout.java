@@ -177,6 +177,7 @@ final class Layout {
                         tables.stockGroups(),
                         keys(
                                 "group opening_value purchases_value transfers_value closing_value actual_cost theoretical_cost unexplained_cost net_sales actual_cost_percent theoretical_cost_percent target_cost_percent days_on_hand turnover")));
+        stockPercents().ifPresent(blocks::add);
         blocks.add(
                 new Block.TableView(
                         tables.stock(),
@@ -185,6 +186,16 @@ final class Layout {
         costByMonth().ifPresent(blocks::add);
         blocks.addAll(StockSections.advice(review, tables, words));
         return blocks;
+    }
+
+    /** Why the cost percent of the first page is another than the theoretical one of the groups. */
+    private Optional<Block> stockPercents() {
+        Optional<Exact> drinks = Overview.of(review.now(), review.currency()).costPercent();
+        Optional<Exact> goods = StockGroups.theoreticalPercent(review.book(), review.now(), review.currency());
+        return drinks.isPresent() && goods.isPresent()
+                ? Optional.of(new Block.Paragraph(
+                        words.say("stock.percents", words.percent(drinks.get()), words.percent(goods.get()))))
+                : Optional.empty();
     }
 
     /** The largest unexplained costs, missing and surplus alike. */

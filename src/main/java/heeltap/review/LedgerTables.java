@@ -19,7 +19,6 @@ import heeltap.stock.MonthSide;
 import heeltap.stock.Reconciliation;
 import heeltap.stock.Step;
 import heeltap.stock.Variances;
-import java.math.BigDecimal;
 import java.time.YearMonth;
 import java.util.ArrayList;
 import java.util.Currency;
@@ -156,41 +155,58 @@ final class LedgerTables {
      * One chain of steps from one month's figure to another's.
      *
      * @param fromMonth the earlier month
+     * @param from as printed elsewhere, in whole cents; so too {@code to}
+     * @param steps unrounded
+     * @param printed each step in whole cents; they add up to the difference
      */
-    record Chain(String measure, YearMonth fromMonth, Money from, Money to, List<Step> steps) {}
+    record Chain(String measure, YearMonth fromMonth, Money from, Money to, List<Step> steps, List<Money> printed) {}
 
     /** Net sales, cost of goods and margin explained, from the earlier month to the later. */
-    static List<Chain> chains(MonthFigures before, MonthFigures now, ChangeSides sides) {
+    static List<Chain> chains(MonthFigures before, MonthFigures now, ChangeSides sides, Currency currency) {
         MonthSide a = sides.of(before);
         MonthSide b = sides.of(now);
-        Money costBefore = sides.costOfGoods(before);
-        Money costNow = sides.costOfGoods(now);
+        Money costBefore = sides.printedCostOfGoods(before, currency);
+        Money costNow = sides.printedCostOfGoods(now, currency);
+        Money salesBefore = Money.of(before.netSales().rounded(currency));
+        Money salesNow = Money.of(now.netSales().rounded(currency));
         List<Step> sales = Variances.netSales(a, b);
         List<Step> cost = Variances.costOfGoods(a, b);
+        List<Money> printedSales =
+                printed(sales, salesNow.minus(salesBefore), now.netSales().minus(before.netSales()), currency);
+        List<Money> printedCost = printed(
+                cost, costNow.minus(costBefore), sides.costOfGoods(now).minus(sides.costOfGoods(before)), currency);
         List<Step> margin = new ArrayList<>();
+        List<Money> printedMargin = new ArrayList<>();
         for (Step.Effect effect : Step.Effect.values()) {
-            Stream.concat(sales.stream(), cost.stream().map(Step::negated))
+            Optional<Step> both = Stream.concat(sales.stream(), cost.stream().map(Step::negated))
                     .filter(step -> step.effect() == effect)
-                    .reduce(Step::plus)
-                    .ifPresent(margin::add);
+                    .reduce(Step::plus);
+            if (both.isPresent()) {
+                margin.add(both.get());
+                // one effect reads the same in every chain
+                printedMargin.add(of(effect, sales, printedSales).minus(of(effect, cost, printedCost)));
+            }
         }
         YearMonth from = before.month();
         return List.of(
-                new Chain("net sales", from, before.netSales(), now.netSales(), sales),
-                new Chain("cost of goods", from, costBefore, costNow, cost),
+                new Chain("net sales", from, salesBefore, salesNow, sales, printedSales),
+                new Chain("cost of goods", from, costBefore, costNow, cost, printedCost),
                 new Chain(
-                        "margin",
-                        from,
-                        before.netSales().minus(costBefore),
-                        now.netSales().minus(costNow),
-                        margin));
+                        "margin", from, salesBefore.minus(costBefore), salesNow.minus(costNow), margin, printedMargin));
+    }
+
+    private static Money of(Step.Effect effect, List<Step> steps, List<Money> printed) {
+        Money sum = Money.ZERO;
+        for (int i = 0; i < steps.size(); i++) {
+            sum = steps.get(i).effect() == effect ? sum.plus(printed.get(i)) : sum;
+        }
+        return sum;
     }
 
     /** The printed steps add up to the printed difference to the cent: the largest step takes what rounding leaves. */
-    static Table changes(MonthFigures now, List<Chain> chains, Currency currency, Words words) {
+    static Table changes(MonthFigures now, List<Chain> chains, Words words) {
         Filling table = Shapes.CHANGES.fill(words.texts());
         for (Chain chain : chains) {
-            List<Money> printed = printed(chain, currency);
             for (int i = 0; i < chain.steps().size(); i++) {
                 Step step = chain.steps().get(i);
                 Cells cells = new Cells()
@@ -201,7 +217,7 @@ final class LedgerTables {
                                 "effect",
                                 CellValue.of(words.say(
                                         "effect." + step.effect().name().toLowerCase(Locale.ROOT))))
-                        .set("amount", CellValue.of(printed.get(i)));
+                        .set("amount", CellValue.of(chain.printed().get(i)));
                 part(cells, "largest_drink", step.largestDrink());
                 part(cells, "largest_ingredient", step.largestIngredient());
                 table.add(cells);
@@ -215,13 +231,16 @@ final class LedgerTables {
                 cells.set(key, CellValue.of(largest.name())).set(key + "_amount", CellValue.of(largest.amount())));
     }
 
-    /** A gap between the steps and the difference is left open, so that the check shows it. */
-    static List<Money> printed(Chain chain, Currency currency) {
+    /**
+     * The steps in whole cents; the largest takes what rounding leaves of the printed difference. A gap between the steps
+     * and the unrounded difference is left open, so that the check shows it.
+     */
+    private static List<Money> printed(List<Step> steps, Money difference, Money unrounded, Currency currency) {
         List<Money> printed = new ArrayList<>();
         Money sum = Money.ZERO;
         Money exact = Money.ZERO;
         int largest = 0;
-        for (Step step : chain.steps()) {
+        for (Step step : steps) {
             Money rounded = Money.of(step.amount().rounded(currency));
             if (!printed.isEmpty()
                     && rounded.abs().compareTo(printed.get(largest).abs()) > 0) {
@@ -231,12 +250,9 @@ final class LedgerTables {
             sum = sum.plus(rounded);
             exact = exact.plus(step.amount());
         }
-        if (exact.equals(chain.to().minus(chain.from()))) {
-            BigDecimal from = chain.from().rounded(currency);
-            BigDecimal to = chain.to().rounded(currency);
-            Money left = Money.of(to).minus(Money.of(from)).minus(sum);
-            printed.set(largest, printed.get(largest).plus(left));
+        if (exact.equals(unrounded)) {
+            printed.set(largest, printed.get(largest).plus(difference.minus(sum)));
         }
-        return printed;
+        return List.copyOf(printed);
     }
 }

@@ -37,6 +37,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
+import org.jspecify.annotations.Nullable;
 
 /** Computes the months one after the other: each opens with what the one before left. */
 final class MonthStage {
@@ -96,7 +97,7 @@ final class MonthStage {
                 book.settings().get(Setting.STOCK_VALUE_PRICE),
                 new MonthPurchases(when, List.of(), Map.of()),
                 earlier);
-        MonthPurchases counted = new MonthPurchases(when, purchases.value(), positions(ends, beforeMonth));
+        MonthPurchases counted = new MonthPurchases(when, purchases.value(), positions(ends, beforeMonth, when));
         IngredientPrices prices = IngredientPrices.of(book, drinkRule, counted, earlier);
         problems.addAll(prices.problems());
         Costs costs = costs(prices, when).sharing(cut.shares());
@@ -204,7 +205,7 @@ final class MonthStage {
     }
 
     /** What the counts say of prices: the opening stock at its own value, else at the price from before the month. */
-    private static Map<String, StockPosition> positions(StockStage.Ends ends, IngredientPrices before) {
+    private Map<String, StockPosition> positions(StockStage.Ends ends, IngredientPrices before, YearMonth month) {
         Map<String, StockPosition> positions = new TreeMap<>();
         Set<String> counted = new TreeSet<>(ends.opening().keySet());
         counted.addAll(ends.closing().keySet());
@@ -212,12 +213,12 @@ final class MonthStage {
             positions.put(
                     name,
                     new StockPosition(
-                            opening(name, ends, before), ends.closing().get(name)));
+                            opening(name, ends, before, month), ends.closing().get(name)));
         }
         return positions;
     }
 
-    private static List<StockLayer> opening(String name, StockStage.Ends ends, IngredientPrices before) {
+    private List<StockLayer> opening(String name, StockStage.Ends ends, IngredientPrices before, YearMonth month) {
         Exact quantity = ends.opening().getOrDefault(name, Exact.ZERO);
         List<Layer> layers = StockStage.openingLayers(name, ends);
         Money unit = before.get(name).unitCost();
@@ -226,8 +227,19 @@ final class MonthStage {
         }
         return layers.stream()
                 .filter(layer -> layer.quantity().isPositive())
-                .map(layer -> new StockLayer(layer.quantity(), layer.value(), null))
+                .map(layer -> new StockLayer(layer.quantity(), layer.value(), broughtBy(name, layer, month)))
                 .toList();
+    }
+
+    /** The last priced line of the layer's day; null where nobody knows the day. */
+    private @Nullable Purchase broughtBy(String ingredient, Layer layer, YearMonth month) {
+        return purchasesSoFar.stream()
+                .filter(line -> ingredient.equals(line.ingredient()) && line.isPriced())
+                .filter(line -> line.date() != null && line.date().equals(layer.day()))
+                .filter(line ->
+                        line.date() != null && YearMonth.from(line.date()).isBefore(month))
+                .reduce((a, b) -> b)
+                .orElse(null);
     }
 
     /** In a counted month an ingredient without a row is uncounted, not zero. */

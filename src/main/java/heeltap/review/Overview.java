@@ -5,6 +5,7 @@ import heeltap.quantity.Money;
 import java.util.Currency;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Predicate;
 
 /**
  * The month in a few sums. Cost and margin are of the drinks whose cost is known, against their own net sales.
@@ -14,8 +15,17 @@ import java.util.Optional;
  * @param costedSales net sales of drinks with a known cost
  * @param cost of the units of those that were paid for
  * @param unexplained cost of what nothing explains; empty where nothing was counted
+ * @param missing the part of it where goods are missing, positive
+ * @param surplus the part of it where there is more than there should be, positive
  */
-record Overview(Money netSales, Exact sold, Money costedSales, Money cost, Optional<Money> unexplained) {
+record Overview(
+        Money netSales,
+        Exact sold,
+        Money costedSales,
+        Money cost,
+        Optional<Money> unexplained,
+        Money missing,
+        Money surplus) {
     /** The unexplained cost is the total of the stock table, each line rounded once. */
     static Overview of(MonthFigures month, Currency currency) {
         Money costedSales = Money.ZERO;
@@ -39,7 +49,13 @@ record Overview(Money netSales, Exact sold, Money costedSales, Money cost, Optio
                 cost,
                 unexplained.isEmpty()
                         ? Optional.empty()
-                        : Optional.of(unexplained.stream().reduce(Money.ZERO, Money::plus)));
+                        : Optional.of(unexplained.stream().reduce(Money.ZERO, Money::plus)),
+                sum(unexplained, Money::isPositive),
+                sum(unexplained, Money::isNegative).negated());
+    }
+
+    private static Money sum(List<Money> parts, Predicate<Money> which) {
+        return parts.stream().filter(which).reduce(Money.ZERO, Money::plus);
     }
 
     Money margin() {

@@ -123,7 +123,8 @@ public final class Reviews {
                     .filter(month -> month.month().equals(earlier))
                     // a month without sales would make every drink a new one
                     .filter(month -> !month.written().sales().isEmpty())
-                    .forEach(month -> chains.addAll(LedgerTables.chains(month, now, sides)));
+                    .forEach(month -> chains.addAll(LedgerTables.chains(
+                            month, now, sides, book.settings().get(heeltap.record.Setting.CURRENCY))));
         }
         List<FileAccount> files = new ArrayList<>(input.bookFiles());
         List<SetAside> setAside = new ArrayList<>(input.bookSetAside());

@@ -105,11 +105,13 @@ record StockAdvice(
                                         .orElse(true)));
     }
 
-    /** Losses and unexplained use of the month, by day, over the days of the next; without a count losses alone. */
+    /**
+     * Losses and missing goods of the month, by day, over the days of the next; without a count losses alone. A surplus is
+     * an error of a count and lowers nothing.
+     */
     private static Exact beyondTheory(Reconciliation line, YearMonth month) {
-        Exact beyond = line.actualUse()
-                .map(used -> used.minus(line.movement().theoreticalUse()))
-                .orElse(line.movement().recordedLosses());
+        Exact missing = line.unexplained().orElse(Exact.ZERO).max(Exact.ZERO);
+        Exact beyond = line.movement().recordedLosses().plus(missing);
         return beyond.times(Exact.of(month.plusMonths(1).lengthOfMonth())).dividedBy(Exact.of(month.lengthOfMonth()));
     }
 

@@ -87,10 +87,23 @@ final class StockGroups {
             table.totalFormula(sum, "SUM({" + sum + ":all})");
         }
         Shared whole = targets.values().stream().reduce(Shared.NONE, Shared::plus);
-        return table.total(row(words.say("word.total"), all.money(), allSales, days, allLeftOut)
+        return table.total(row(words.say("word.total"), all.money(), allSales.minus(rest), days, allLeftOut)
+                        .set("net_sales", CellValue.of(allSales))
                         .set("left_out", CellValue.BLANK)
                         .set("target_cost_percent", number(Shared.percent(whole))))
                 .done();
+    }
+
+    /** Of all goods, over the net sales of the drinks made of them. */
+    static Optional<Exact> theoreticalPercent(Book book, MonthFigures month, Currency currency) {
+        Money cost = sums(book, month, currency).values().stream()
+                .map(group -> group.money().theoretical().orElse(Money.ZERO))
+                .reduce(Money.ZERO, Money::plus);
+        Money sales = netSales(book, month, currency).entrySet().stream()
+                .filter(group -> !group.getKey().equals(NONE))
+                .map(Map.Entry::getValue)
+                .reduce(Money.ZERO, Money::plus);
+        return StockTables.percentOf(cost, sales);
     }
 
     /**

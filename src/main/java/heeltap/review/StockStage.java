@@ -106,10 +106,11 @@ final class StockStage {
                 days.computeIfAbsent(purchase.ingredient(), name -> new TreeMap<>())
                         .merge(
                                 purchase.date() == null ? LocalDate.MIN : purchase.date(),
-                                new Layer(purchase.baseQuantity(), purchase.cost()),
+                                new Layer(purchase.baseQuantity(), purchase.cost(), purchase.date()),
                                 (a, b) -> new Layer(
                                         a.quantity().plus(b.quantity()),
-                                        a.value().plus(b.value())));
+                                        a.value().plus(b.value()),
+                                        a.day()));
             }
         }
         Map<String, List<Layer>> layers = new TreeMap<>();

@@ -55,7 +55,7 @@ record Tables(
                 StockGroups.table(book, now, currency, words),
                 InvoiceTables.invoices(InvoiceFindings.of(review), words),
                 InvoiceTables.lines(now, words),
-                LedgerTables.changes(now, review.chains(), currency, words),
+                LedgerTables.changes(now, review.chains(), words),
                 LedgerTables.journal(review.journal(), book, now, words),
                 FileTables.setAside(review.setAside(), words.texts()),
                 FileTables.namesToAdd(review.setAside(), review.files(), words.texts()),

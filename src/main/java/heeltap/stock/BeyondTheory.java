@@ -36,7 +36,9 @@ final class BeyondTheory {
         month.goods().forEach((name, used) -> {
             Money part = part(effect, used, month.unitCost(name), theory.getOrDefault(name, Exact.ZERO));
             ingredients.put(name, part);
-            share(part, name, month, theory, drinks);
+            if (effect == Effect.VALUATION) {
+                share(part, name, month, theory, drinks);
+            }
         });
         Money amount = ingredients.values().stream().reduce(Money.ZERO, Money::plus);
         return new Step(effect, amount, drinks, ingredients);
@@ -52,7 +54,10 @@ final class BeyondTheory {
         };
     }
 
-    /** Nobody knows which drink it went into: each bears its share of the ingredient's theoretical use. */
+    /**
+     * What the goods of a drink cost beyond its own price: each bears its share of the ingredient's theoretical use. A loss
+     * or unexplained use is no drink's.
+     */
     private static void share(
             Money part, String ingredient, MonthSide month, Map<String, Exact> theory, Map<String, Money> drinks) {
         Optional<Exact> whole = Optional.ofNullable(theory.get(ingredient)).filter(use -> !use.isZero());

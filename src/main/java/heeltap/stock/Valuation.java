@@ -92,7 +92,7 @@ public record Valuation(
             while (!rest.quantity().isPositive() && !layers.isEmpty()) {
                 Layer last = layers.remove(layers.size() - 1);
                 rest = new Layer(
-                        last.quantity().plus(rest.quantity()), last.value().plus(rest.value()));
+                        last.quantity().plus(rest.quantity()), last.value().plus(rest.value()), last.day());
             }
             layers.add(rest);
         }
@@ -126,7 +126,7 @@ public record Valuation(
             Layer layer = layers.get(i);
             if (layer.quantity().isPositive()) {
                 Exact part = open.min(layer.quantity());
-                taken.add(0, new Layer(part, layer.value().times(part.dividedBy(layer.quantity()))));
+                taken.add(0, new Layer(part, layer.value().times(part.dividedBy(layer.quantity())), layer.day()));
                 open = open.minus(part);
             }
         }
