@@ -98,7 +98,7 @@ class TranslationsTest {
             read(file).forEach((key, text) -> {
                 if (always || text.contains("{")) {
                     assertThat(text.replace("''", "")).as("%s in %s", key, file).doesNotContain("'");
-                    assertThat(new MessageFormat(text, Locale.ROOT).format(new Object[] {3, 4, 5, 6, 7}))
+                    assertThat(new MessageFormat(text, Locale.ROOT).format(new Object[] {3, 4, 5, 6, 7, 8, 9}))
                             .as("%s in %s", key, file)
                             .doesNotContain("''", "{", "}");
                 } else {

@@ -1,6 +1,5 @@
 package heeltap.pricing;
 
-import heeltap.menu.MarginClass;
 import heeltap.quantity.Exact;
 import heeltap.quantity.Money;
 import java.util.List;
@@ -11,7 +10,6 @@ import org.apache.commons.math3.random.Well19937c;
 /** A plan of prices in words and figures. */
 final class Advice {
     private static final int SEED = 20_250_301;
-    private static final Exact NOTABLE_RISE = Exact.of("1.02");
 
     private final List<Candidate> drinks;
     private final DemandModel demand;
@@ -19,16 +17,27 @@ final class Advice {
     /** Lowest and highest price of the group, widest opening. */
     private final double[] range;
 
+    private final PriceLimits limits;
+    private final PriceTrial trial;
+
     private final EarningRules rules;
     private final double[][] units;
     private final double[][] change;
 
-    Advice(List<Candidate> drinks, DemandModel demand, PricePlan plan, double[] range, EarningRules rules) {
+    Advice(
+            List<Candidate> drinks,
+            DemandModel demand,
+            PricePlan plan,
+            PriceLimits limits,
+            double[] range,
+            EarningRules rules) {
         this.drinks = drinks;
         this.demand = demand;
         this.plan = plan;
+        this.limits = limits;
         this.range = range;
         this.rules = rules;
+        this.trial = new PriceTrial(drinks, demand, plan, rules);
         int n = demand.draws.length;
         units = new double[n][];
         change = new double[n][];
@@ -61,8 +70,8 @@ final class Advice {
         PriceReason reason = candidate
                 .keep()
                 .orElseGet(() -> price.equals(candidate.presentPrice())
-                        ? kept(drink)
-                        : driver(candidate, price, expected.unitsPercent().orElse(Exact.ZERO)));
+                        ? new KeepReason(candidate, drink, trial, limits, rules).reason(plan.refused(drink))
+                        : new ChangeReason(candidate, drink, trial, price, expected).reason(range));
         return new EarningSuggestion(
                 PriceSuggestion.of(
                         candidate.drink().priced(), rules.pricing(), candidate.floor(), Optional.of(price), reason),
@@ -85,56 +94,7 @@ final class Advice {
                 Exact.ofPhysical(demand.point.unitsNow()[drink]),
                 Interval.of(plan.units(demand.point)[drink], sold),
                 Interval.of(plan.marginChange(demand.point)[drink], gain),
-                chosen ? Optional.of(Exact.ofPhysical(plan.chance[drink] * 100)) : Optional.empty());
-    }
-
-    private PriceReason kept(int drink) {
-        Candidate candidate = drinks.get(drink);
-        Exact largest = rules.pricing().largestChangePercent();
-        if (candidate.allowed().size() > 1) {
-            return plan.refused(drink).orElseGet(() -> PriceReason.of(PriceReason.Kind.NOTHING_BETTER));
-        }
-        return candidate.floor().price().compareTo(candidate.presentPrice()) > 0
-                ? PriceReason.of(
-                        PriceReason.Kind.COST_OUT_OF_REACH,
-                        candidate.floor().price().amount(),
-                        largest)
-                : PriceReason.of(PriceReason.Kind.STEP_TOO_WIDE, largest);
-    }
-
-    private PriceReason driver(Candidate candidate, Money price, Exact unitsPercent) {
-        PricedDrink drink = candidate.drink().priced();
-        Money now = candidate.presentPrice();
-        Money legal = candidate.floor().legal();
-        if (now.compareTo(legal) < 0 && price.equals(candidate.allowed().get(0))) {
-            return PriceReason.of(PriceReason.Kind.LEGAL_FLOOR, legal.amount());
-        }
-        boolean rise = price.compareTo(now) > 0;
-        double paid = now.amount().toDouble();
-        if (range[1] > range[2] * range[0] && (rise ? paid <= range[0] : paid >= range[1])) {
-            return PriceReason.of(
-                    PriceReason.Kind.OUT_OF_RANGE, Exact.ofPhysical(range[1] / range[0]), Exact.ofPhysical(range[2]));
-        }
-        if (!rise) {
-            return PriceReason.of(PriceReason.Kind.BRINGS_GUESTS, unitsPercent);
-        }
-        Money cost = drink.cost().orElseThrow();
-        Optional<Money> before = candidate.drink().previousCost();
-        if (before.filter(old -> cost.compareTo(old.times(NOTABLE_RISE)) >= 0).isPresent()) {
-            return PriceReason.of(PriceReason.Kind.SUPPLIER_UP, before.get().amount(), cost.amount());
-        }
-        Exact percent = drink.costPercentNow().orElseThrow();
-        if (percent.isGreaterThan(drink.targetCostPercent())) {
-            return PriceReason.of(PriceReason.Kind.COST_ABOVE_TARGET, percent, drink.targetCostPercent());
-        }
-        return candidate
-                        .drink()
-                        .marginClass()
-                        .filter(c -> c == MarginClass.PLOWHORSE)
-                        .isPresent()
-                ? PriceReason.of(
-                        PriceReason.Kind.POPULAR_AND_THIN,
-                        drink.netPrice().orElseThrow().minus(cost).amount())
-                : PriceReason.of(PriceReason.Kind.FEW_LEAVE, unitsPercent);
+                chosen ? Optional.of(Exact.ofPhysical(plan.chance[drink] * 100)) : Optional.empty(),
+                demand.priceChanges[drink]);
     }
 }

@@ -26,9 +26,13 @@ record Candidate(
         PricedDrink priced = drink.priced();
         PriceFloor floor = PriceFloor.of(priced, rules.pricing());
         boolean listed = history.drinks.contains(priced.drink());
-        boolean modelled =
-                listed && priced.readPerNet().isPresent() && priced.cost().isPresent();
-        Optional<PriceReason> keep = Keeping.reason(priced, floor)
+        boolean modelled = drink.farPrice().isEmpty()
+                && listed
+                && priced.readPerNet().isPresent()
+                && priced.cost().isPresent();
+        Optional<PriceReason> keep = drink.farPrice()
+                .map(paid -> PriceReason.of(PriceReason.Kind.PRICE_FAR, paid.amount()))
+                .or(() -> Keeping.reason(priced, floor))
                 .or(() -> listed ? Optional.empty() : Optional.of(PriceReason.of(PriceReason.Kind.NEVER_LISTED)));
         if (priced.priceNow().isEmpty()) {
             return new Candidate(drink, floor, keep, false, List.of(), 0);

@@ -14,11 +14,14 @@ final class DemandModel {
     final GroupDemand[] draws;
     /** How overdispersed counts within the month are. */
     final double spread;
+    /** Changes of each drink's own price in the months present. */
+    final int[] priceChanges;
 
-    private DemandModel(GroupDemand point, GroupDemand[] draws, double spread) {
+    private DemandModel(GroupDemand point, GroupDemand[] draws, double spread, int[] priceChanges) {
         this.point = point;
         this.draws = draws;
         this.spread = spread;
+        this.priceChanges = priceChanges;
     }
 
     /**
@@ -46,7 +49,10 @@ final class DemandModel {
             }
             draws[d] = new GroupDemand(prices, drawn, responses[d]);
         }
-        return new DemandModel(point, draws, posterior.spread);
+        int[] changes = names.stream()
+                .mapToInt(name -> history.priceChanges(history.drinks.indexOf(name)))
+                .toArray();
+        return new DemandModel(point, draws, posterior.spread, changes);
     }
 
     /** The last month's total, at the coming month's list and prices, shared by the drinks' pulls. */

@@ -93,12 +93,19 @@ final class GroupHistory {
     /** How many times a price differs from the one in the month before. */
     int priceChanges() {
         int changes = 0;
+        for (int j = 0; j < size(); j++) {
+            changes += priceChanges(j);
+        }
+        return changes;
+    }
+
+    /** The same of one drink. */
+    int priceChanges(int drink) {
+        int changes = 0;
         for (int t = 1; t < months(); t++) {
-            for (int j = 0; j < size(); j++) {
-                boolean both = exposure[t][j] > 0 && exposure[t - 1][j] > 0;
-                if (both && Math.abs(price[t][j] - price[t - 1][j]) > 1e-9) {
-                    changes++;
-                }
+            boolean both = exposure[t][drink] > 0 && exposure[t - 1][drink] > 0;
+            if (both && Math.abs(price[t][drink] - price[t - 1][drink]) > 1e-9) {
+                changes++;
             }
         }
         return changes;

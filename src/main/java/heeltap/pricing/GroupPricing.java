@@ -45,8 +45,9 @@ final class GroupPricing {
                 .map(Candidate::name)
                 .toList();
         DemandModel demand = DemandModel.of(history, prior, names, now, staying);
-        PricePlan plan = PricePlan.of(modelled, demand, limits(all, modelled, now, sold(history, names), rules), rules);
-        Advice advice = new Advice(modelled, demand, plan, range(all), rules);
+        PriceLimits limits = limits(all, modelled, now, sold(history, names), rules);
+        PricePlan plan = PricePlan.of(modelled, demand, limits, rules);
+        Advice advice = new Advice(modelled, demand, plan, limits, range(all), rules);
         List<EarningSuggestion> suggestions = all.stream()
                 .map(c -> c.modelled() ? advice.of(modelled.indexOf(c)) : Advice.unmodelled(c, rules))
                 .toList();

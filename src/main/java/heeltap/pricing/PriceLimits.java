@@ -21,17 +21,30 @@ record PriceLimits(
     private static final double NOISE = 1e-9;
 
     boolean allow(double[][] prices, int[] choice) {
+        double[] chosen = new double[choice.length];
+        for (int j = 0; j < choice.length; j++) {
+            chosen[j] = prices[j][choice[j]];
+        }
+        return !opensTooWide(chosen) && !risesTooMuch(chosen);
+    }
+
+    boolean opensTooWide(double[] prices) {
         double lowest = lowestOther;
         double highest = highestOther;
-        double rise = 0;
-        double all = 0;
-        for (int j = 0; j < choice.length; j++) {
-            double price = prices[j][choice[j]];
+        for (double price : prices) {
             lowest = Math.min(lowest, price);
             highest = Math.max(highest, price);
-            rise += units[j] * (price / present[j] - 1);
+        }
+        return highest > widest * lowest * (1 + NOISE);
+    }
+
+    boolean risesTooMuch(double[] prices) {
+        double rise = 0;
+        double all = 0;
+        for (int j = 0; j < prices.length; j++) {
+            rise += units[j] * (prices[j] / present[j] - 1);
             all += units[j];
         }
-        return highest <= widest * lowest * (1 + NOISE) && rise <= largestAverageRise * all + NOISE;
+        return rise > largestAverageRise * all + NOISE;
     }
 }

@@ -43,7 +43,7 @@ public record PriceReason(Kind kind, List<Exact> figures) {
         TOWARDS_TARGET(
                 "Cost is {0} % of the price, the target {1} %; this goes as far as a change of {2} % allows.", 3),
         /** Cost before, cost now. */
-        SUPPLIER_UP("Its cost rose from {0} to {1} a serve.", 2),
+        SUPPLIER_UP("Its cost rose from {0} to {1} a serve; at the old cost its price would stay.", 2),
         /** Cost percent now, target. */
         COST_ABOVE_TARGET("Its cost is {0} % of the price, above the target of {1} %, and enough guests stay.", 2),
         /** Margin now. */
@@ -54,6 +54,21 @@ public record PriceReason(Kind kind, List<Exact> figures) {
         FEW_LEAVE("Most guests stay at this price: units change by {0} %.", 1),
         /** Change of units in percent. */
         BRINGS_GUESTS("A lower price brings enough guests: units change by" + " {0} %.", 1),
+        /** Gain of the group a month. */
+        SENDS_GUESTS(
+                "Enough guests who leave it order drinks of the group that earn more: the group gains {0} a month.", 1),
+        /** Gain of the group a month. */
+        BESIDE_OTHERS(
+                "Beside the group's other new prices this one brings the group {0} more a month than the present one.",
+                1),
+        /** Largest average rise in percent. */
+        AVERAGE_RISE_LIMIT("A price that pays would raise the group's prices by more than {0} % on average.", 1),
+        /** Widest opening. */
+        RANGE_LIMIT("At a price that pays the group's dearest drink would cost more than {0} times its cheapest.", 1),
+        /** Largest change in percent. */
+        BEYOND_LARGEST_CHANGE("The next price would pay, but lies further off than the largest change of {0} %.", 1),
+        /** What guests paid a serve. */
+        PRICE_FAR("Guests paid {0} on average, far from its price in the book: one of both is wrong.", 1),
         NOTHING_BETTER("No allowed price earns more.", 0),
         /** Chance in percent, least chance. */
         TOO_UNSURE("Another price pays with a chance of only {0} %, less than {1} %.", 2),

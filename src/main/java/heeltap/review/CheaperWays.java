@@ -45,6 +45,15 @@ final class CheaperWays {
     private static final Exact LEAST_ML = Exact.of(10);
     /** So many grams of alcohol, sugar or acid may come or go in any case. */
     private static final double TRACE = 0.05;
+    /** Lines of less, in ml or g, are dashes and pinches that give a drink its taste: nothing takes their place. */
+    private static final Exact LEAST_REPLACED = Exact.of(5);
+    /** Where the settings ask for no least gain: so much of the drink's cost, and so many units of currency a month. */
+    private static final Exact LEAST_PART = Exact.of("0.01");
+
+    private static final Money LEAST_A_MONTH = Money.of("5");
+
+    private static final String BEFORE = ", the line";
+    private static final String AFTER = ", its stand-in";
 
     private final Book book;
     private final MonthFigures month;
@@ -114,7 +123,8 @@ final class CheaperWays {
                     .findFirst();
             if (written.isPresent() && line.amount() != null) {
                 smaller(written.get(), line).forEach(other -> add(cost, spec, line, Kind.SMALLER, other));
-                replacements(line).forEach((other, kind) -> add(cost, spec, line, kind, renamed(written.get(), other)));
+                replacements(line, cost)
+                        .forEach((other, kind) -> replace(cost, spec, line, kind, written.get(), other));
             }
         }
     }
@@ -155,46 +165,67 @@ final class CheaperWays {
                 line.place());
     }
 
-    /** For a bought product: the bar's preparations, and bought ones of the same group, of the same measure. */
-    private Map<String, Kind> replacements(CostLine line) {
+    /** For a bought product of more than a dash: the bar's preparations and bought ones of its kind, not in the drink yet. */
+    private Map<String, Kind> replacements(CostLine line, DrinkCost cost) {
         Map<String, Kind> others = new LinkedHashMap<>();
         Ingredient now = ingredients.get(line.ingredient());
-        if (line.kind() != Match.Kind.INGREDIENT || now == null || now.measure() == Measure.EACH) {
+        boolean dash = line.amount() == null || line.amount().value().isLessThan(LEAST_REPLACED);
+        if (line.kind() != Match.Kind.INGREDIENT || now == null || now.measure() == Measure.EACH || dash) {
             return others;
         }
         for (Preparation preparation : book.preparations()) {
-            if (preparation.measure() == now.measure()) {
+            if (preparation.measure() == now.measure() && isKin(preparation.name(), now)) {
                 others.put(preparation.name(), Kind.PREPARATION);
             }
         }
         for (Ingredient other : book.ingredients()) {
-            if (other.group().equals(now.group()) && other.measure() == now.measure() && isKin(other, now)) {
+            if (other.group().equals(now.group()) && other.measure() == now.measure() && isKin(other.name(), now)) {
                 others.put(other.name(), Kind.INGREDIENT);
             }
         }
+        cost.lines().forEach(held -> others.remove(held.ingredient()));
         return others;
     }
 
     /** Whether two products are of one kind: what their names say before a comma shares a word, such as rum. */
-    private static boolean isKin(Ingredient other, Ingredient now) {
-        Set<String> words = new HashSet<>(kind(now));
+    private static boolean isKin(String other, Ingredient now) {
+        Set<String> words = new HashSet<>(kind(now.name()));
         words.retainAll(kind(other));
-        return !other.name().equals(now.name()) && !words.isEmpty();
+        return !other.equals(now.name()) && !words.isEmpty();
     }
 
-    private static Set<String> kind(Ingredient ingredient) {
-        String name = ingredient.name();
+    private static Set<String> kind(String name) {
         int comma = name.indexOf(',');
-        return Arrays.stream(Folding.fold(comma < 0 ? name : name.substring(0, comma))
-                        .split(" ", -1))
+        return Arrays.stream((comma < 0 ? name : name.substring(0, comma)).split("[\\s\\p{Punct}]+", -1))
+                .map(Folding::fold)
                 .filter(word -> word.length() > 2)
                 .collect(Collectors.toSet());
     }
 
-    /** Writes the drink down once more under another name, with one line changed. */
-    private void add(DrinkCost cost, List<SpecLine> spec, CostLine line, Kind kind, SpecLine instead) {
-        Drink drink = cost.drink();
+    /** The drink with another thing in a line's place; beside it the line by itself, before and after. */
+    private void replace(
+            DrinkCost cost, List<SpecLine> spec, CostLine line, Kind kind, SpecLine written, String other) {
+        SpecLine instead = renamed(written, other);
+        String name = add(cost, spec, line, kind, instead);
+        write(name + BEFORE, cost.drink(), List.of(written));
+        write(name + AFTER, cost.drink(), List.of(instead));
+    }
+
+    /** The drink with one line changed, under a name of its own. */
+    private String add(DrinkCost cost, List<SpecLine> spec, CostLine line, Kind kind, SpecLine instead) {
         String name = "way " + trials.size() + " of the review";
+        write(
+                name,
+                cost.drink(),
+                spec.stream()
+                        .map(other -> other.place().equals(line.place()) ? instead : other)
+                        .toList());
+        trials.put(name, new Trial(cost.drink().name(), line, kind, instead));
+        return name;
+    }
+
+    /** Writes a drink down once more under another name, with other lines. */
+    private void write(String name, Drink drink, List<SpecLine> lines) {
         drinks.add(new Drink(
                 name,
                 drink.price(),
@@ -210,8 +241,7 @@ final class CheaperWays {
                 null,
                 drink.inMenuAnalysis(),
                 drink.place()));
-        for (SpecLine other : spec) {
-            SpecLine kept = other.place().equals(line.place()) ? instead : other;
+        for (SpecLine kept : lines) {
             specs.add(new SpecLine(
                     name,
                     null,
@@ -223,7 +253,6 @@ final class CheaperWays {
                     kept.note(),
                     kept.place()));
         }
-        trials.put(name, new Trial(drink.name(), line, kind, instead));
     }
 
     private Map<String, DrinkCost> tried() {
@@ -247,7 +276,7 @@ final class CheaperWays {
         Map<String, DrinkCost> tried = new LinkedHashMap<>();
         if (!drinks.isEmpty()) {
             Costs costs = month.costs().forBook(wider);
-            trials.keySet().forEach(name -> tried.put(name, costs.drink(name)));
+            drinks.forEach(drink -> tried.put(drink.name(), costs.drink(drink.name())));
         }
         return tried;
     }
@@ -286,14 +315,30 @@ final class CheaperWays {
         return trials.entrySet().stream()
                 .filter(entry -> entry.getValue().drink().equals(drink)
                         && entry.getValue().kind() == kind
-                        && entry.getValue().line().equals(line))
+                        && entry.getValue().line().equals(line)
+                        && isAlikeAlone(entry.getKey(), tried))
                 .map(entry -> new Way(
                         kind,
                         entry.getValue().instead(),
                         Optional.ofNullable(tried.get(entry.getKey())).orElseThrow()))
                 .filter(way -> isCheaper(way.then(), now) && isAlike(way.then(), now))
                 .min(Comparator.comparing(way -> way.then().cost().orElseThrow()))
-                .filter(way -> saving(way, now, units).compareTo(book.settings().get(Setting.LEAST_GAIN)) >= 0);
+                .filter(way -> saving(way, now, units).compareTo(leastSaving(now, units)) >= 0);
+    }
+
+    /** A month. */
+    private Money leastSaving(DrinkCost now, Exact units) {
+        Money set = book.settings().get(Setting.LEAST_GAIN);
+        return set.isPositive()
+                ? set
+                : now.cost().orElseThrow().times(units).times(LEAST_PART).max(LEAST_A_MONTH);
+    }
+
+    /** Whether what takes a line's place is like it by itself, not only in the drink; true of a smaller measure. */
+    private boolean isAlikeAlone(String way, Map<String, DrinkCost> tried) {
+        DrinkCost before = tried.get(way + BEFORE);
+        DrinkCost after = tried.get(way + AFTER);
+        return before == null || after == null || isAlike(after, before);
     }
 
     private static Money saving(Way way, DrinkCost now, Exact units) {

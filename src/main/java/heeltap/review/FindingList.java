@@ -1,10 +1,7 @@
 package heeltap.review;
 
 import heeltap.document.Finding;
-import heeltap.menu.MarginClass;
-import heeltap.pricing.EarningSuggestion;
 import heeltap.pricing.GroupSuggestion;
-import heeltap.pricing.Interval;
 import heeltap.pricing.LastReview;
 import heeltap.pricing.PriceSuggestion;
 import heeltap.quantity.Exact;
@@ -12,7 +9,6 @@ import heeltap.quantity.Measure;
 import heeltap.quantity.Money;
 import heeltap.record.Ingredient;
 import heeltap.record.SetAside;
-import heeltap.source.Problem;
 import heeltap.stock.InvoiceTie;
 import heeltap.stock.Reconciliation;
 import java.util.ArrayList;
@@ -127,8 +123,9 @@ final class FindingList {
     private void priceGains() {
         for (GroupSuggestion group : review.prices().groups()) {
             if (group.chancePercent().isPresent()) {
-                Interval change = group.marginChange().orElseThrow();
-                Money gain = new Money(change.value());
+                PriceAdvice.Change change =
+                        PriceAdvice.change(group, review.currency()).orElseThrow();
+                Money gain = change.expected();
                 add(
                         Layout.PRICES,
                         gain,
@@ -136,8 +133,8 @@ final class FindingList {
                         group.group(),
                         String.valueOf(group.changed()),
                         words.money(gain),
-                        words.money(new Money(change.low())),
-                        words.money(new Money(change.high())));
+                        words.money(change.low()),
+                        words.money(change.high()));
             }
         }
     }
@@ -145,7 +142,8 @@ final class FindingList {
     /** The drink whose best cheaper way saves most. */
     private void cheaperWays() {
         review.ways().stream()
-                .filter(way -> way.savingAMonth().isPresent())
+                .filter(way ->
+                        way.savingAMonth().isPresent() && way.newAllergens().isEmpty())
                 .max(Comparator.comparing(way -> way.savingAMonth().orElseThrow()))
                 .ifPresent(way -> add(
                         Layout.PRICES,
@@ -315,88 +313,5 @@ final class FindingList {
                 .noneMatch(line -> line.movement().opening().isPresent())) {
             findings.add(new Finding(words.say("finding.no-opening"), null, Layout.STOCK));
         }
-    }
-
-    /** What to decide at the meeting, from the classes and the suggestions. */
-    static List<String> decisions(ReviewFigures review, Words words) {
-        List<String> points = new ArrayList<>();
-        prices(review, words, points);
-        drinksOf(review, MarginClass.DOG, words).ifPresent(names -> points.add(words.say("decide.dogs", names)));
-        drinksOf(review, MarginClass.PUZZLE, words).ifPresent(names -> points.add(words.say("decide.puzzles", names)));
-        List<String> onTheLine = review.rows().stream()
-                .filter(DrinkRow::isOnTheLine)
-                .map(DrinkRow::name)
-                .toList();
-        if (!onTheLine.isEmpty()) {
-            points.add(words.say("decide.on-the-line", listed(onTheLine, words)));
-        }
-        long aside = review.setAside().stream()
-                .filter(row -> !row.nearest().isEmpty())
-                .count();
-        if (aside > 0) {
-            points.add(words.say(aside == 1 ? "decide.name" : "decide.names", String.valueOf(aside)));
-        }
-        long problems = review.problems().stream()
-                .filter(problem -> problem.severity() == Problem.Severity.FAULT)
-                .count();
-        if (problems > 0) {
-            points.add(words.say(problems == 1 ? "decide.fault" : "decide.faults", String.valueOf(problems)));
-        }
-        return points;
-    }
-
-    private static final int SHOWN_PRICES = 3;
-
-    /** How many prices change, and those that bring most with their reasons. */
-    private static void prices(ReviewFigures review, Words words, List<String> points) {
-        List<EarningSuggestion> changes = review.prices().drinks().stream()
-                .filter(drink -> drink.price().isChange())
-                .toList();
-        if (changes.isEmpty()) {
-            points.add(words.say("decide.no-prices"));
-            return;
-        }
-        long down = changes.stream()
-                .filter(drink ->
-                        drink.price().changePercent().filter(Exact::isNegative).isPresent())
-                .count();
-        points.add(words.say(
-                "decide.prices",
-                String.valueOf(changes.size()),
-                String.valueOf(review.prices().drinks().size()),
-                String.valueOf(changes.size() - down),
-                String.valueOf(down)));
-        changes.stream()
-                .sorted(Comparator.comparing(FindingList::gain).reversed())
-                .limit(SHOWN_PRICES)
-                .forEach(drink -> points.add(words.say(
-                        "decide.price",
-                        drink.price().drink().drink(),
-                        words.money(drink.price().drink().priceNow().orElseThrow()),
-                        words.money(drink.price().suggested().orElseThrow()),
-                        PriceTables.reason(drink.price().reason(), words))));
-    }
-
-    private static Exact gain(EarningSuggestion drink) {
-        return drink.demand().map(expected -> expected.marginChange().value()).orElse(Exact.ZERO);
-    }
-
-    /** Drinks of a class that is sure enough to act on. */
-    private static Optional<String> drinksOf(ReviewFigures review, MarginClass wanted, Words words) {
-        List<String> names = review.rows().stream()
-                .filter(row -> row.classed().classes().marginClass().equals(Optional.of(wanted)))
-                .filter(DrinkRow::isSure)
-                .map(DrinkRow::name)
-                .toList();
-        return names.isEmpty() ? Optional.empty() : Optional.of(listed(names, words));
-    }
-
-    private static final int SHOWN_NAMES = 6;
-
-    /** The first few, and how many more there are. */
-    private static String listed(List<String> names, Words words) {
-        String shown = String.join("; ", names.subList(0, Math.min(SHOWN_NAMES, names.size())));
-        int more = names.size() - SHOWN_NAMES;
-        return more <= 0 ? shown : words.say("list.more", shown, String.valueOf(more));
     }
 }

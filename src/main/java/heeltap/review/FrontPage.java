@@ -35,7 +35,7 @@ final class FrontPage {
                         : new Block.Findings(
                                 findings.stream().limit(MOST_FINDINGS).toList()));
         List<Block> right = new ArrayList<>();
-        List<String> decisions = FindingList.decisions(review, words);
+        List<String> decisions = Decisions.of(review, words);
         if (!decisions.isEmpty()) {
             right.add(new Block.Heading(words.say("decide.heading")));
             right.add(new Block.Points(decisions));

@@ -4,6 +4,8 @@ import heeltap.pricing.EarningSuggestion;
 import heeltap.pricing.GroupSuggestion;
 import heeltap.pricing.LastReview;
 import heeltap.pricing.PriceSuggestion;
+import heeltap.quantity.Money;
+import java.util.Currency;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -42,6 +44,25 @@ record PriceAdvice(
                 groupOf,
                 outcomes,
                 priors);
+    }
+
+    /**
+     * What the suggestions of a group do to its margin a month, as printed.
+     *
+     * @param expected the sum of its rows, each rounded as it is printed
+     * @param low bound that holds with {@code high} four chances in five, unrounded
+     */
+    record Change(Money expected, Money low, Money high) {}
+
+    /** Empty without a model. */
+    static Optional<Change> change(GroupSuggestion group, Currency currency) {
+        Money sum = group.drinks().stream()
+                .flatMap(drink -> drink.demand().stream())
+                .map(expected -> new Money(expected.marginChange().value()))
+                .map(change -> Money.of(change.rounded(currency)))
+                .reduce(Money.ZERO, Money::plus);
+        return group.marginChange()
+                .map(bounds -> new Change(sum, sum.min(new Money(bounds.low())), sum.max(new Money(bounds.high()))));
     }
 
     List<PriceSuggestion> prices() {

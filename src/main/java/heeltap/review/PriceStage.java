@@ -24,7 +24,9 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.TreeSet;
+import java.util.stream.Collectors;
 
 /** Suggests prices for the drinks that are on the menu on the month's last day, from all months present. */
 final class PriceStage {
@@ -56,7 +58,7 @@ final class PriceStage {
                 .forEach(row -> row.classed().classes().marginClass().ifPresent(one -> classes.put(row.name(), one)));
         List<EarningDrink> drinks = stage.drinks(now, before(months, now.month()), classes);
         GroupPriors priors = GroupPriors.of(book, now, stage.categories);
-        List<DrinkMonth> history = stage.history(now.month());
+        List<DrinkMonth> history = stage.history(now.month(), drinks);
         List<GroupSuggestion> groups = EarningPrices.suggest(drinks, history, priors::of, stage.rules);
         List<String> order =
                 drinks.stream().map(drink -> drink.priced().drink()).toList();
@@ -86,7 +88,7 @@ final class PriceStage {
                 .filter(drink -> moved.contains(drink.priced().group()))
                 .toList();
         List<GroupSuggestion> said =
-                EarningPrices.suggest(drinks, history(then.get().month()), priors::of, rules);
+                EarningPrices.suggest(drinks, history(then.get().month(), drinks), priors::of, rules);
         return LastReview.compare(said, then.get().month().lengthOfMonth(), after);
     }
 
@@ -108,15 +110,21 @@ final class PriceStage {
                         before.flatMap(earlier -> earlier.costs()
                                 .drinkOn(drink.name(), earlier.lastDay())
                                 .cost()),
-                        Optional.ofNullable(classes.get(drink.name()))));
+                        Optional.ofNullable(classes.get(drink.name())),
+                        calendar.priceOn(drink, month.lastDay())
+                                .flatMap(price -> SalesJoin.farPaid(price, sales(drink, month), book))));
             }
         }
         return drinks;
     }
 
+    private static DrinkSales sales(Drink drink, MonthFigures month) {
+        return Optional.ofNullable(month.sales().get(drink.name())).orElseThrow();
+    }
+
     private PricedDrink priced(Drink drink, MonthFigures month) {
         DrinkCost cost = month.costs().drinkOn(drink.name(), month.lastDay());
-        DrinkSales sales = Optional.ofNullable(month.sales().get(drink.name())).orElseThrow();
+        DrinkSales sales = sales(drink, month);
         Optional<Money> price = calendar.priceOn(drink, month.lastDay());
         Optional<Money> net = sales.sold().isPositive()
                 ? Optional.of(sales.netSales().dividedBy(sales.sold()))
@@ -144,11 +152,16 @@ final class PriceStage {
         return Optional.of(Exact.ofPhysical(ethanolMl).times(Exact.of("0.789"))).filter(grams -> isAlcoholKnown(cost));
     }
 
-    /** All months with sales up to one. */
-    private List<DrinkMonth> history(YearMonth last) {
+    /** All months with sales up to one, without drinks whose price in the book cannot be what guests paid. */
+    private List<DrinkMonth> history(YearMonth last, List<EarningDrink> drinks) {
+        Set<String> far = drinks.stream()
+                .filter(drink -> drink.farPrice().isPresent())
+                .map(drink -> drink.priced().drink())
+                .collect(Collectors.toSet());
         return months.stream()
                 .filter(month -> !month.month().isAfter(last))
                 .flatMap(month -> month(month).stream())
+                .filter(row -> !far.contains(row.drink()))
                 .toList();
     }
 

@@ -22,6 +22,7 @@ import heeltap.record.PublishedElasticity;
 import heeltap.review.TableShape.Cells;
 import heeltap.review.TableShape.Filling;
 import java.util.ArrayList;
+import java.util.Currency;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -76,7 +77,7 @@ final class PriceTables {
         cells.set("elasticity_low", CellValue.of(expected.elasticity().low()))
                 .set("elasticity", CellValue.of(expected.elasticity().value()))
                 .set("elasticity_high", CellValue.of(expected.elasticity().high()))
-                .set("elasticity_source", CellValue.of(elasticitySource(group, words)))
+                .set("elasticity_source", CellValue.of(elasticitySource(group, expected, words)))
                 .set("expected_units_percent", number(expected.unitsPercent()))
                 .set(
                         "expected_margin_change",
@@ -94,8 +95,13 @@ final class PriceTables {
                 .set("chance_of_gain_percent", number(expected.chancePercent()));
     }
 
-    static String elasticitySource(GroupSuggestion group, Words words) {
-        return words.say(group.isPriorOnly() ? "elasticity.prior" : "elasticity.fitted");
+    private static String elasticitySource(GroupSuggestion group, Words words) {
+        return words.say(group.isPriorOnly() ? "elasticity.prior" : "elasticity.group");
+    }
+
+    /** What spoke besides what was believed before: the drink's own price, if it moved, else others of its group. */
+    private static String elasticitySource(GroupSuggestion group, EarningSuggestion.Expected expected, Words words) {
+        return expected.priceChanges() > 0 ? words.say("elasticity.own") : elasticitySource(group, words);
     }
 
     private static CellValue floor(PriceSuggestion suggestion) {
@@ -112,10 +118,13 @@ final class PriceTables {
             default -> false;
         };
         boolean money = switch (reason.kind()) {
-            case SUPPLIER_UP, POPULAR_AND_THIN, TOO_SMALL -> true;
+            case SUPPLIER_UP, POPULAR_AND_THIN, TOO_SMALL, SENDS_GUESTS, BESIDE_OTHERS, PRICE_FAR -> true;
             default -> false;
         };
-        boolean times = reason.kind() == PriceReason.Kind.OUT_OF_RANGE;
+        boolean times = switch (reason.kind()) {
+            case OUT_OF_RANGE, RANGE_LIMIT -> true;
+            default -> false;
+        };
         List<String> printed = new ArrayList<>();
         for (Exact figure : reason.figures()) {
             if (priceFirst && printed.isEmpty()) {
@@ -130,18 +139,18 @@ final class PriceTables {
     }
 
     /** What the suggestions of each group are expected to do together. */
-    static Table groups(PriceAdvice advice, Words words) {
+    static Table groups(PriceAdvice advice, Currency currency, Words words) {
         Filling table = Shapes.PRICE_GROUPS.fill(words.texts());
         for (GroupSuggestion group : advice.groups()) {
-            Optional<Interval> change = group.marginChange();
+            Optional<PriceAdvice.Change> change = PriceAdvice.change(group, currency);
             table.add(new Cells()
                     .set("group", CellValue.of(group.group()))
                     .set("drinks", CellValue.of(group.drinks().size()))
                     .set("changed", CellValue.of(group.changed()))
                     .set("average_price_change_percent", number(group.averageChangePercent()))
-                    .set("expected_margin_change", money(change.map(one -> new Money(one.value()))))
-                    .set("margin_change_low", money(change.map(one -> new Money(one.low()))))
-                    .set("margin_change_high", money(change.map(one -> new Money(one.high()))))
+                    .set("expected_margin_change", money(change.map(PriceAdvice.Change::expected)))
+                    .set("margin_change_low", money(change.map(PriceAdvice.Change::low)))
+                    .set("margin_change_high", money(change.map(PriceAdvice.Change::high)))
                     .set("chance_of_gain_percent", number(group.chancePercent())));
         }
         return table.done();

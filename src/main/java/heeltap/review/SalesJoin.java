@@ -105,6 +105,20 @@ final class SalesJoin {
                 : menuPrice;
     }
 
+    /** A menu price more than so many times what guests paid, or they so many times it, is a slip of book or till. */
+    private static final Exact FAR = Exact.of(2);
+
+    /** What guests paid a serve, as they read prices, where that is far from the menu price; else empty. */
+    static Optional<Money> farPaid(Money menuPrice, DrinkSales sales, Book book) {
+        Money menuNet = netOf(menuPrice, book);
+        if (!sales.moneyKnown() || !sales.sold().isPositive() || !menuNet.isPositive()) {
+            return Optional.empty();
+        }
+        Money net = sales.netSales().dividedBy(sales.sold());
+        boolean far = net.compareTo(menuNet.times(FAR)) > 0 || net.times(FAR).compareTo(menuNet) < 0;
+        return Optional.of(menuPrice.times(net.dividedBy(menuNet))).filter(paid -> far);
+    }
+
     /** The running sums of one drink. */
     private static final class Sums {
         private final Drink drink;

@@ -46,7 +46,7 @@ record Tables(
         return new Tables(
                 DrinkTable.of(review.rows(), book.settings(), words),
                 PriceTables.prices(review.prices(), words),
-                PriceTables.groups(review.prices(), words),
+                PriceTables.groups(review.prices(), review.currency(), words),
                 PriceTables.range(review.ranges(), words),
                 CostTables.ingredients(book, now, words),
                 CostTables.preparations(book, now, words),

@@ -10,9 +10,11 @@ import heeltap.pricing.EarningSuggestion;
 import heeltap.pricing.GroupDemand;
 import heeltap.pricing.GroupSuggestion;
 import heeltap.pricing.PriceResponse;
+import heeltap.quantity.Exact;
 import heeltap.record.Setting;
 import heeltap.review.TableShape.Cells;
 import heeltap.review.TableShape.Filling;
+import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
@@ -213,7 +215,10 @@ final class WhatIf {
                                 + "*" + follows + ")")
                 .formula("units_percent", "IF({units_now}=0,0,({units}/{units_now}-1)*100)")
                 .formula("total_margin", "{units}*{margin}")
-                .formula("margin_change", "{total_margin}-{total_margin_now}")
+                .formula(
+                        "margin_change",
+                        "ROUND({total_margin}-{total_margin_now},"
+                                + words.figures().currencyDecimals() + ")")
                 .formula("sales", "{units}*{net_price}")
                 .formula("units_cost", "{units}*{cost}")
                 .formula("total_margin_now", "{units_now}*({net_now}-{cost})")
@@ -252,7 +257,7 @@ final class WhatIf {
                 .set("units", physical(group.units()[j]))
                 .set("units_percent", physical(now == 0 ? 0 : (group.units()[j] / now - 1) * 100))
                 .set("total_margin", physical(group.totalMargin(j)))
-                .set("margin_change", physical(group.totalMargin(j) - group.totalMarginNow(j)))
+                .set("margin_change", physical(printed(group.totalMargin(j) - group.totalMarginNow(j))))
                 .set("group", CellValue.of(group.group().group()))
                 .set("group_number", CellValue.of(g + 1))
                 .set("in_analysis", CellValue.of(group.analysed()[j] ? 1 : 0))
@@ -280,7 +285,7 @@ final class WhatIf {
                 .formula("cost_percent", total("units_cost") + "/{net_sales}*100")
                 .formula("margin_now", total("total_margin_now"))
                 .formula("total_margin", total("total_margin"))
-                .formula("margin_change", "{total_margin}-{margin_now}")
+                .formula("margin_change", total("margin_change"))
                 .formula("margin_cut", analysedTotal("total_margin") + "/" + analysedTotal("units"))
                 .formula("cost_cut_percent", analysedTotal("units_cost") + "/" + analysedTotal("sales") + "*100");
         for (int g = 0; g < groups.size(); g++) {
@@ -297,7 +302,7 @@ final class WhatIf {
         return "SUMIFS({what_if." + key + ":all},{what_if.group_number:all},{number},{what_if.in_analysis:all},1)";
     }
 
-    private static Cells totals(WhatIfGroup group, int g) {
+    private Cells totals(WhatIfGroup group, int g) {
         double sales = group.sum(j -> group.units()[j] * group.net(j));
         double margin = group.sum(group::totalMargin);
         double marginNow = group.sum(group::totalMarginNow);
@@ -310,10 +315,18 @@ final class WhatIf {
                 .set("cost_percent", physical(group.sum(j -> group.units()[j] * group.cost(j)) / sales * 100))
                 .set("margin_now", physical(marginNow))
                 .set("total_margin", physical(margin))
-                .set("margin_change", physical(margin - marginNow));
+                .set(
+                        "margin_change",
+                        physical(group.sum(j -> printed(group.totalMargin(j) - group.totalMarginNow(j)))));
         if (group.isAnalysed()) {
             cells.set("margin_cut", physical(group.marginCut())).set("cost_cut_percent", physical(group.costCut()));
         }
         return cells;
+    }
+
+    /** As its row prints it, so that the printed rows add up. */
+    private double printed(double change) {
+        int decimals = words.figures().currencyDecimals();
+        return Exact.ofPhysical(change).round(decimals, RoundingMode.HALF_UP).doubleValue();
     }
 }

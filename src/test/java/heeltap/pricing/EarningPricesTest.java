@@ -154,6 +154,94 @@ class EarningPricesTest {
         GroupSuggestion held = suggest(drinks, month(), capped, dull);
         assertThat(held.averageChangePercent().orElseThrow().toDouble()).isLessThanOrEqualTo(2 + 1e-9);
         assertThat(held.changed()).isPositive();
+        assertThat(kinds(held))
+                .contains(PriceReason.Kind.AVERAGE_RISE_LIMIT)
+                .doesNotContain(PriceReason.Kind.NOTHING_BETTER, PriceReason.Kind.TOO_UNSURE);
+    }
+
+    /** Steps of 0.95 from 9.95 on: the next price up is a whole unit away, more than 8 percent. */
+    @Test
+    void aKeepThatTheLargestChangeCausesSaysSo() {
+        PricingRules endings = new PricingRules(
+                new PriceGrid(Money.of("0.50"), List.of(Money.ZERO, Money.of("0.95"))),
+                Exact.of(8),
+                Money.ZERO,
+                Optional.empty(),
+                Optional.empty());
+        EarningRules rules = new EarningRules(endings, Optional.empty(), Exact.of(70), Money.ZERO);
+        GroupSuggestion kept =
+                suggest(drinks("4", "4.5", "4.2", "5"), month(), rules, ElasticityPrior.ofBar(Exact.of("-0.3")));
+        assertThat(kinds(kept)).containsOnly(PriceReason.Kind.BEYOND_LARGEST_CHANGE);
+    }
+
+    /** What a reason says of the drink's own guests holds in its row: they bring more than before. */
+    @Test
+    void reasonsAreTrueOfTheirRows() {
+        int fallen = 0;
+        int sent = 0;
+        for (String elasticity : List.of("-0.4", "-0.7", "-1", "-1.5", "-3")) {
+            for (String change : List.of("8", "30")) {
+                GroupSuggestion group = suggest(
+                        drinks("1", "2.5", "4.2", "3"),
+                        month(),
+                        new EarningRules(rules(change).pricing(), Optional.empty(), Exact.of(50), Money.ZERO),
+                        ElasticityPrior.ofBar(Exact.of(elasticity)));
+                for (EarningSuggestion drink : group.drinks()) {
+                    PriceReason.Kind kind = drink.price().reason().kind();
+                    EarningSuggestion.Expected row = drink.demand().orElseThrow();
+                    boolean own = List.of(
+                                    PriceReason.Kind.BRINGS_GUESTS,
+                                    PriceReason.Kind.FEW_LEAVE,
+                                    PriceReason.Kind.COST_ABOVE_TARGET)
+                            .contains(kind);
+                    assertThat(own && row.marginChange().value().isNegative())
+                            .as("%s at %s: %s", drink.price().drink().drink(), elasticity, kind)
+                            .isFalse();
+                    fallen += kind == PriceReason.Kind.BRINGS_GUESTS ? 1 : 0;
+                    boolean others = kind == PriceReason.Kind.SENDS_GUESTS || kind == PriceReason.Kind.BESIDE_OTHERS;
+                    sent += others ? 1 : 0;
+                }
+            }
+        }
+        assertThat(fallen).isPositive();
+        assertThat(sent).isPositive();
+    }
+
+    @Test
+    void aCostThatRoseIsNamedWhereAtTheOldOneThePriceWouldStay() {
+        assertThat(afterCostOf("2").kind()).isEqualTo(PriceReason.Kind.SUPPLIER_UP);
+        assertThat(afterCostOf("2").figures()).containsExactly(Exact.of(2), Exact.of(6));
+        assertThat(afterCostOf("4").kind()).isEqualTo(PriceReason.Kind.COST_ABOVE_TARGET);
+    }
+
+    /** Of one drink at 6 a serve, beside three at 3 whose cost did not change. */
+    private static PriceReason afterCostOf(String before) {
+        List<EarningDrink> drinks = new ArrayList<>();
+        for (int j = 0; j < 4; j++) {
+            drinks.add(new EarningDrink(
+                    priced(j, Optional.of(Money.of(j == 0 ? "6" : "3")), false),
+                    Optional.of(Money.of(j == 0 ? before : "3")),
+                    Optional.empty()));
+        }
+        return suggest(drinks, month(), rules("8"), ElasticityPrior.ofBar(Exact.of("-1")))
+                .drinks()
+                .get(0)
+                .price()
+                .reason();
+    }
+
+    @Test
+    void aPriceFarFromWhatGuestsPaidIsLeftAlone() {
+        List<EarningDrink> drinks = new ArrayList<>(drinks("4", "4.5", "4.2", "5"));
+        drinks.set(
+                0,
+                new EarningDrink(
+                        drinks.get(0).priced(), Optional.empty(), Optional.empty(), Optional.of(Money.of("25"))));
+        GroupSuggestion group = suggest(drinks, month(), rules("8"), ElasticityPrior.ofBar(Exact.of("-0.3")));
+        assertThat(kinds(group).get(0)).isEqualTo(PriceReason.Kind.PRICE_FAR);
+        assertThat(price(group, 0)).isEqualTo(Money.of("10"));
+        assertThat(group.drinks().get(0).demand()).isEmpty();
+        assertThat(group.changed()).isPositive();
     }
 
     @Test
@@ -259,7 +347,7 @@ class EarningPricesTest {
     }
 
     @Test
-    void theReasonNamesTheDriver() {
+    void theReasonNamesTheDriverAndACostThatRoseOnlyWhereItCarriesTheChange() {
         List<EarningDrink> drinks = new ArrayList<>();
         drinks.add(new EarningDrink(
                 priced(0, Optional.of(Money.of("3")), false), Optional.of(Money.of("2.5")), Optional.empty()));
@@ -272,11 +360,10 @@ class EarningPricesTest {
         GroupSuggestion group = suggest(drinks, month(), rules("8"), ElasticityPrior.ofBar(Exact.of("-0.3")));
         assertThat(kinds(group))
                 .containsExactly(
-                        PriceReason.Kind.SUPPLIER_UP,
+                        PriceReason.Kind.COST_ABOVE_TARGET,
                         PriceReason.Kind.COST_ABOVE_TARGET,
                         PriceReason.Kind.POPULAR_AND_THIN,
                         PriceReason.Kind.FEW_LEAVE);
-        assertThat(group.drinks().get(0).price().reason().figures()).containsExactly(Exact.of("2.5"), Exact.of(3));
     }
 
     @Test
