@@ -174,7 +174,17 @@ class SimulatedYearTest {
         assertThat(row.get("changed")).isEqualTo(Integer.toString(group.changed()));
         same(row, "average_price_change_percent", group.averageChangePercent());
         same(row, "chance_of_gain_percent", group.chancePercent());
-        cents(row, group.marginChange().orElseThrow());
+        cents(row, ofPrintedRows(group));
+    }
+
+    /** The group's interval about the sum of its drinks' printed cents. */
+    private static Interval ofPrintedRows(GroupSuggestion group) {
+        Interval own = group.marginChange().orElseThrow();
+        Exact sum = group.drinks().stream()
+                .flatMap(drink -> drink.demand().stream())
+                .map(expected -> Exact.of(expected.marginChange().value().round(2, RoundingMode.HALF_UP)))
+                .reduce(Exact.ZERO, Exact::plus);
+        return new Interval(own.low(), sum, own.high());
     }
 
     private static void agreesOnDemand(CSVRecord row, GroupSuggestion group) {
