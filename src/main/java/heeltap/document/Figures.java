@@ -42,7 +42,19 @@ public final class Figures {
         return pattern.format(money.rounded(currency));
     }
 
-    /** A number as its format prints it for people, HALF_UP, without a currency sign. */
+    /**
+     * A number of a table's column, HALF_UP, without a currency sign.
+     *
+     * @param places of counts, amounts and fine money, as {@link ColumnDigits} has them
+     */
+    public String number(Exact number, Format format, int places) {
+        return switch (format) {
+            case COUNT, AMOUNT, FINE_MONEY -> plain(number.round(places, RoundingMode.HALF_UP), places, places);
+            case MONEY, MONEY_OR_COUNT, UNIT_MONEY, PERCENT, TEXT, DATE, YES_NO -> number(number, format);
+        };
+    }
+
+    /** A number that stands alone, as its format prints it for people, HALF_UP, without a currency sign. */
     public String number(Exact number, Format format) {
         return switch (format) {
             case MONEY, MONEY_OR_COUNT, UNIT_MONEY ->

@@ -41,6 +41,14 @@ public record Table(
         throw new IllegalArgumentException("table " + name + " has no column " + key);
     }
 
+    /** Whether nothing stands in a column, neither in the body nor in the total row; false of a table without rows. */
+    public boolean isEmpty(int column) {
+        return !rows.isEmpty()
+                && rows.stream().allMatch(row -> row.cells().get(column) instanceof CellValue.Blank)
+                && total.map(row -> row.cells().get(column) instanceof CellValue.Blank)
+                        .orElse(true);
+    }
+
     public CellValue cell(int row, String key) {
         return rows.get(row).cells().get(indexOf(key));
     }

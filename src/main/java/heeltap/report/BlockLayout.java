@@ -22,6 +22,8 @@ final class BlockLayout {
     private static final float AIR = 10;
     /** So many points, and no fewer, run in two columns. */
     private static final int MANY_POINTS = 5;
+    /** So many rows, and no fewer, of a narrow table too. */
+    private static final int MANY_ROWS = 10;
 
     private final Faces faces;
     private final Printing printing;
@@ -74,20 +76,30 @@ final class BlockLayout {
         Block before = new Block.Heading(heading);
         for (int i = 0; i < blocks.size(); i++) {
             Block block = blocks.get(i);
-            if (belongsTo(block, before) && pieces.get(pieces.size() - 1) instanceof Slab last) {
-                pieces.set(pieces.size() - 1, last.keptWithNext());
+            if (belongsTo(block, before)) {
+                pieces.set(pieces.size() - 1, keptWithNext(pieces.get(pieces.size() - 1)));
             }
             boolean again = block instanceof Block.TableView view
                     && !shown.add(view.table().name());
             List<? extends Piece> made = block instanceof Block.TableView view
-                    ? table(view, tag, isHeaded(blocks, i) ? view.table().title() : said, again)
+                    ? wideTable(view, tag, isHeaded(blocks, i) ? view.table().title() : said, again)
                     : block(block, tag, said, room - height(pieces));
-            boolean leadsIn = block instanceof Block.Paragraph && i + 1 < blocks.size() && isShown(blocks.get(i + 1));
+            boolean leadsIn = block instanceof Block.Paragraph
+                    && !belongsTo(block, before)
+                    && i + 1 < blocks.size()
+                    && isShown(blocks.get(i + 1));
             pieces.addAll(leadsIn ? keptTogether(made) : made);
             said = block instanceof Block.Heading words ? words.text() : said;
             before = block;
         }
         return pieces;
+    }
+
+    private static Piece keptWithNext(Piece piece) {
+        if (piece instanceof Slab slab) {
+            return slab.keptWithNext();
+        }
+        return piece instanceof RowSet rows ? rows.keptWithNext() : piece;
     }
 
     /** Whether the nearest block before, paragraphs aside, is a heading: it names what follows. */
@@ -206,13 +218,32 @@ final class BlockLayout {
         return slabs;
     }
 
+    /** A long table that is narrow enough runs in two columns. */
+    private List<? extends Piece> wideTable(Block.TableView view, Tag tag, String said, boolean again) {
+        float half = columnWidth(0.5f);
+        TableLayout layout = new TableLayout(faces, printing, half, view);
+        List<Piece> pieces = new ArrayList<>(above(view, tag, said, again));
+        if (width < WIDE || view.table().rows().size() < MANY_ROWS || !layout.isNatural()) {
+            pieces.add(new TableLayout(faces, printing, width, view).rows(tag));
+            return pieces;
+        }
+        pieces.add(new ColumnSet(4, layout.slabs(tag), half, PageShape.GUTTER, 2));
+        return pieces;
+    }
+
     /** @param again whether the section showed other columns of it before, so that its note is known */
     private List<Slab> table(Block.TableView view, Tag tag, String said, boolean again) {
+        List<Slab> slabs = above(view, tag, said, again);
+        slabs.addAll(new TableLayout(faces, printing, width, view).slabs(tag));
+        return slabs;
+    }
+
+    /** A table's title and note. */
+    private List<Slab> above(Block.TableView view, Tag tag, String said, boolean again) {
         List<Slab> slabs = new ArrayList<>(title(view.table().title(), tag, said));
         if (!again && !view.table().note().isEmpty()) {
             slabs.addAll(keptTogether(paragraph(view.table().note(), Ink.NOTE, tag.child("P"), 2)));
         }
-        slabs.addAll(new TableLayout(faces, printing, width).slabs(view, tag));
         return slabs;
     }
 
@@ -307,9 +338,15 @@ final class BlockLayout {
     }
 
     private List<Slab> stack(List<Block> blocks, Tag tag, String said) {
-        return blocks(blocks, tag, said, shape.contentHeight()).stream()
-                .map(piece -> (Slab) piece)
-                .toList();
+        List<Slab> slabs = new ArrayList<>();
+        for (Piece piece : blocks(blocks, tag, said, shape.contentHeight())) {
+            if (piece instanceof RowSet rows) {
+                slabs.addAll(rows.airy());
+            } else {
+                slabs.add((Slab) piece);
+            }
+        }
+        return slabs;
     }
 
     private float columnWidth(float share) {

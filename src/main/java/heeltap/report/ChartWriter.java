@@ -1,5 +1,6 @@
 package heeltap.report;
 
+import heeltap.document.ColumnDigits;
 import heeltap.document.BarChart;
 import heeltap.document.Format;
 import heeltap.document.ScatterChart;
@@ -181,7 +182,7 @@ final class ChartWriter {
 
     private XSSFCell number(XSSFRow row, int column, double value, Format format) {
         XSSFCell cell = row.createCell(column);
-        String pattern = parts.styles().pattern(format, false, 4);
+        String pattern = parts.styles().pattern(format, ColumnDigits.MOST);
         cell.setCellStyle(parts.styles().body(pattern, true, Emphasis.PLAIN, false, false, false));
         cell.setCellValue(value);
         return cell;

@@ -1,6 +1,5 @@
 package heeltap.report;
 
-import heeltap.document.Table;
 import java.util.List;
 import java.util.Optional;
 
@@ -8,15 +7,26 @@ import java.util.Optional;
 final class ColumnWidths {
     private static final float STEP = 0.25f;
     private static final float WIDEST_GAP = 20;
+    /** A table that wants less of the width than this keeps to what it wants. */
+    private static final float NARROW = 0.72f;
+    /** Type of this size reads like the largest. */
+    private static final float FULL = Look.TABLE - 0.5f;
 
     private final float size;
     private final float[] widths;
     private final float gap;
+    private final boolean natural;
 
-    private ColumnWidths(float size, float[] widths, float gap) {
+    private ColumnWidths(float size, float[] widths, float gap, boolean natural) {
         this.size = size;
         this.widths = widths;
         this.gap = gap;
+        this.natural = natural;
+    }
+
+    /** Whether each column has what it wants, in type about as large as the largest. */
+    boolean isNatural() {
+        return natural;
     }
 
     float size() {
@@ -35,23 +45,29 @@ final class ColumnWidths {
         return left;
     }
 
+    /** From the left edge of the first column to the right edge of the last. */
+    float across() {
+        return left(widths.length - 1) + widths[widths.length - 1];
+    }
+
     /** Empty where even the smallest type does not fit. */
-    static Optional<ColumnWidths> of(TableLayout layout, Table table, List<Integer> columns) {
+    static Optional<ColumnWidths> of(TableLayout layout, List<Integer> columns) {
         for (float size = Look.TABLE; size >= Look.TABLE_FLOOR; size -= STEP) {
             float gap = 2 * TableLayout.padding();
             float room = layout.available() - gap * (columns.size() - 1);
             float[] natural = new float[columns.size()];
             float[] least = new float[columns.size()];
             for (int c = 0; c < columns.size(); c++) {
-                float[] wants = layout.wants(table, columns.get(c), size);
-                natural[c] = wants[0];
-                least[c] = wants[1];
+                float[] wants = layout.wants(columns.get(c), size);
+                float indent = layout.indent(columns, c);
+                natural[c] = wants[0] + indent;
+                least[c] = wants[1] + indent;
             }
             if (sum(natural) <= room) {
-                return Optional.of(spread(table, columns, size, natural, gap, room));
+                return Optional.of(spread(layout, columns, size, natural, gap, room));
             }
-            if (sum(least) <= room && (size <= Look.TABLE - 1.5f || shrinkIsMild(natural, least, room))) {
-                return Optional.of(new ColumnWidths(size, between(natural, least, room), gap));
+            if (sum(least) <= room && (size <= Look.TABLE - 1.5f || (size < FULL && shrinkIsMild(natural, least, room)))) {
+                return Optional.of(new ColumnWidths(size, between(natural, least, room), gap, false));
             }
         }
         return Optional.empty();
@@ -61,7 +77,7 @@ final class ColumnWidths {
         float gap = 2 * TableLayout.padding();
         float[] widths = new float[columns];
         java.util.Arrays.fill(widths, (available - gap * (columns - 1)) / columns);
-        return new ColumnWidths(Look.TABLE_FLOOR, widths, gap);
+        return new ColumnWidths(Look.TABLE_FLOOR, widths, gap, false);
     }
 
     /** Whether wrapping at this size leaves the flexible columns at least half of what they want. */
@@ -75,24 +91,27 @@ final class ColumnWidths {
 
     /** Room left over goes to the gaps first, then to the columns of text. */
     private static ColumnWidths spread(
-            Table table, List<Integer> columns, float size, float[] natural, float gap, float room) {
+            TableLayout layout, List<Integer> columns, float size, float[] natural, float gap, float room) {
         float left = room - sum(natural);
+        if (sum(natural) + 2 * gap * (columns.size() - 1) < layout.available() * NARROW) {
+            return new ColumnWidths(size, natural, 2 * gap, size >= FULL);
+        }
         float wider = columns.size() < 2 ? gap : Math.min(WIDEST_GAP, gap + left / (columns.size() - 1));
         // never below nothing by rounding: a column less wide than its one word would split it
         left = Math.max(0, left - (wider - gap) * (columns.size() - 1));
         long texts = columns.stream()
-                .filter(c -> !table.columns().get(c).format().isNumeric())
+                .filter(c -> !layout.isNumeric(c))
                 .count();
         float[] widths = natural.clone();
         for (int i = 0; i < widths.length; i++) {
-            boolean numeric = table.columns().get(columns.get(i)).format().isNumeric();
+            boolean numeric = layout.isNumeric(columns.get(i));
             if (texts > 0 && !numeric) {
                 widths[i] += left / texts;
             } else if (texts == 0) {
                 widths[i] += left / widths.length;
             }
         }
-        return new ColumnWidths(size, widths, wider);
+        return new ColumnWidths(size, widths, wider, size >= FULL);
     }
 
     /** Columns wider than a common cap give way to it, so that narrow columns keep what they want. */

@@ -1,5 +1,6 @@
 package heeltap.report;
 
+import heeltap.document.ColumnDigits;
 import heeltap.document.Format;
 import java.awt.Color;
 import org.apache.poi.util.Units;
@@ -58,9 +59,9 @@ final class NativeCharts {
 
     static String axisPattern(WorkbookParts parts, Format format, double span) {
         if (span < WIDE_SPAN) {
-            return parts.styles().pattern(format, false, 4);
+            return parts.styles().pattern(format, ColumnDigits.MOST);
         }
-        String pattern = parts.styles().pattern(Format.COUNT, true, 0);
+        String pattern = parts.styles().pattern(Format.COUNT, 0);
         return format == Format.PERCENT
                 ? pattern.replace("0", "0\"" + parts.printing().percentMark() + "\"")
                 : pattern;

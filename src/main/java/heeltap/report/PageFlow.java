@@ -39,7 +39,8 @@ final class PageFlow {
     }
 
     /** Returns the number, from 1, of the page on which the first piece stands. */
-    int add(List<? extends Piece> pieces) {
+    int add(List<? extends Piece> added) {
+        List<Piece> pieces = new ArrayList<>(added);
         int first = 0;
         for (int i = 0; i < pieces.size(); i++) {
             boolean chained = i > 0 && pieces.get(i - 1).withNext();
@@ -48,17 +49,21 @@ final class PageFlow {
                 addPage();
             }
             first = i == 0 ? pages.size() : first;
-            if (pieces.get(i) instanceof ColumnSet columns) {
-                place(columns);
-            } else {
-                place((Slab) pieces.get(i));
+            if (pieces.get(i) instanceof RowSet rows) {
+                float behind = rows.withNext() && i + 1 < pieces.size() ? chainHeight(pieces, i + 1) : 0;
+                pieces.remove(i);
+                pieces.addAll(i, rows.setting(bottom() - y, shape.contentHeight(), behind));
             }
+            place(pieces.get(i));
         }
         return first;
     }
 
     private static float height(Piece piece) {
-        return piece instanceof ColumnSet columns ? columns.leastHeight() : piece.before() + ((Slab) piece).height();
+        if (piece instanceof ColumnSet columns) {
+            return columns.leastHeight();
+        }
+        return piece instanceof RowSet rows ? rows.leastHeight() : piece.before() + ((Slab) piece).height();
     }
 
     private float chainHeight(List<? extends Piece> pieces, int from) {
@@ -82,6 +87,14 @@ final class PageFlow {
 
     private boolean atTop() {
         return current().placed().isEmpty();
+    }
+
+    private void place(Piece piece) {
+        if (piece instanceof ColumnSet columns) {
+            place(columns);
+        } else {
+            place((Slab) piece);
+        }
     }
 
     private void place(Slab slab) {

@@ -39,7 +39,20 @@ final class Printing {
         return figures.currencyDecimals();
     }
 
-    /** A table's cell: money without the currency's sign, which stands at the foot of each page. */
+    /** A cell of a table's column. */
+    String cell(CellValue value, Format format, int places) {
+        Format own = format.of(value);
+        if (own != format) {
+            return cell(value, own);
+        } else if (value instanceof CellValue.Sum sum) {
+            return figures.number(sum.money().amount(), format, places);
+        }
+        return value instanceof CellValue.Figure figure
+                ? figures.number(figure.number(), format, places)
+                : cell(value, format);
+    }
+
+    /** A value by itself: money without the currency's sign, which stands at the foot of each page. */
     String cell(CellValue value, Format format) {
         if (value instanceof CellValue.Blank) {
             return "";

@@ -4,6 +4,7 @@ import heeltap.document.BarChart;
 import heeltap.document.Block;
 import heeltap.document.CellValue;
 import heeltap.document.Column;
+import heeltap.document.ColumnDigits;
 import heeltap.document.Finding;
 import heeltap.document.Format;
 import heeltap.document.ScatterChart;
@@ -213,12 +214,7 @@ final class SheetWriter {
 
     /** A column that the reader may fill is never empty in this sense. */
     private static boolean isEmpty(Table table, int column) {
-        return !table.rows().isEmpty()
-                && table.columns().get(column).input() == Column.Input.NONE
-                && table.rows().stream().allMatch(row -> row.cells().get(column) instanceof CellValue.Blank)
-                && table.total()
-                        .filter(row -> !(row.cells().get(column) instanceof CellValue.Blank))
-                        .isEmpty();
+        return table.columns().get(column).input() == Column.Input.NONE && table.isEmpty(column);
     }
 
     private void block(Block block) {
@@ -264,7 +260,7 @@ final class SheetWriter {
         for (Block.Figure figure : figures) {
             row();
             boxed(next - 1, 0, figure.name());
-            String pattern = parts.styles().pattern(figure.format(), true, 4);
+            String pattern = parts.styles().pattern(figure.format(), 0);
             XSSFCell cell = cell(next - 1, 1, parts.styles().body(pattern, true, Emphasis.MARKED, false, false, true));
             value(cell, figure.value());
             boxed(next - 1, 2, figure.change());
@@ -281,7 +277,7 @@ final class SheetWriter {
             int lines = parts.lines(finding.sentence(), SENTENCE - 2 * EDGES);
             row.setHeightInPoints(lines * 13.5f + 2);
             boxed(next - 1, 0, finding.sentence());
-            String pattern = parts.styles().pattern(Format.MONEY, true, 4);
+            String pattern = parts.styles().pattern(Format.MONEY, 0);
             XSSFCell cell = cell(next - 1, 1, parts.styles().body(pattern, true, Emphasis.PLAIN, false, false, false));
             if (finding.amount() != null) {
                 cell.setCellValue(finding.amount().amount().toDouble());
@@ -321,14 +317,13 @@ final class SheetWriter {
         }
         TablePlace place = new TablePlace(sheet.getSheetName(), table, next);
         tables.add(place);
-        List<String> patterns = new ArrayList<>();
+        ColumnDigits digits = new ColumnDigits(table, parts.printing().currencyDecimals());
         for (int c = 0; c < table.columns().size(); c++) {
-            patterns.add(parts.styles().pattern(table, c));
-            widen(c, width(table, c));
+            widen(c, width(table, c, digits.of(c)));
         }
         headingRow(table);
-        table.rows().forEach(row -> bodyRow(place, row, patterns, false));
-        table.total().ifPresent(row -> bodyRow(place, row, patterns, true));
+        table.rows().forEach(row -> bodyRow(place, row, digits, false));
+        table.total().ifPresent(row -> bodyRow(place, row, digits, true));
         new LiveCells(parts, sheet, place).setUp();
         next++;
     }
@@ -347,14 +342,14 @@ final class SheetWriter {
         row.setHeightInPoints(lines * 12.5f + 5);
     }
 
-    private void bodyRow(TablePlace place, TableRow row, List<String> patterns, boolean total) {
+    private void bodyRow(TablePlace place, TableRow row, ColumnDigits digits, boolean total) {
         XSSFRow sheetRow = row();
         int lines = 1;
         for (int c = 0; c < row.cells().size(); c++) {
             Column column = place.table().columns().get(c);
             CellValue value = row.cells().get(c);
             boolean quoted = value instanceof CellValue.Text text && startsLikeFormula(text.text());
-            String pattern = parts.styles().pattern(column.format(), value, patterns.get(c));
+            String pattern = parts.styles().pattern(column.format(), value, digits.of(c));
             XSSFCellStyle style = column.input() != Column.Input.NONE && !total
                     ? parts.styles().input(pattern)
                     : parts.styles().body(pattern, column.format().isNumeric(), row.emphasis(), total, quoted, c == 0);
@@ -388,13 +383,13 @@ final class SheetWriter {
         }
     }
 
-    private double width(Table table, int column) {
+    private double width(Table table, int column, int places) {
         Column head = table.columns().get(column);
         double widest = Math.max(LEAST_WIDTH, parts.widestWord(head.heading()) * HEADING_TYPE + 2);
         List<TableRow> rows = new ArrayList<>(table.rows());
         table.total().ifPresent(rows::add);
         for (TableRow row : rows) {
-            String text = parts.printing().cell(row.cells().get(column), head.format());
+            String text = parts.printing().cell(row.cells().get(column), head.format(), places);
             widest = Math.max(widest, parts.characters(text) * (row.emphasis() == Emphasis.MARKED ? 1.08 : 1) + 2.2);
         }
         return head.format().isNumeric() ? widest : Math.min(widest, WIDEST_TEXT);

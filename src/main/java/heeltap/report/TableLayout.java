@@ -3,6 +3,7 @@ package heeltap.report;
 import heeltap.document.Block.TableView;
 import heeltap.document.CellValue;
 import heeltap.document.Column;
+import heeltap.document.ColumnDigits;
 import heeltap.document.Table;
 import heeltap.document.TableRow;
 import heeltap.document.TableRow.Emphasis;
@@ -16,7 +17,13 @@ import java.util.List;
  */
 final class TableLayout {
     private static final float PADDING = 3.5f;
-    private static final float ROW_PADDING = 2.4f;
+    private static final float ROW_PADDING = 2.3f;
+    /** Where that saves a page. */
+    private static final float CLOSE_PADDING = 1.2f;
+    /** What stands left keeps so far from figures that end before it. */
+    private static final float AFTER_FIGURES = 7;
+    /** So many rows at least go over to another page with the last. */
+    private static final int TOGETHER = 4;
     /** A row of more lines than this is broken, so that no row is higher than a page. */
     private static final int MOST_LINES = 24;
 
@@ -25,27 +32,43 @@ final class TableLayout {
     private final Faces faces;
     private final Printing printing;
     private final float available;
+    private final TableView view;
+    private final Table table;
+    private final ColumnDigits digits;
+    private final float rowPadding;
 
-    TableLayout(Faces faces, Printing printing, float available) {
+    TableLayout(Faces faces, Printing printing, float available, TableView view) {
+        this(faces, printing, available, view, ROW_PADDING);
+    }
+
+    private TableLayout(Faces faces, Printing printing, float available, TableView view, float rowPadding) {
+        this.rowPadding = rowPadding;
         this.faces = faces;
         this.printing = printing;
         this.available = available;
+        this.view = view;
+        this.table = view.table();
+        this.digits = new ColumnDigits(table, printing.currencyDecimals());
     }
 
-    List<Slab> slabs(TableView view, Tag section) {
-        Table table = view.table();
-        List<Integer> columns = view.keys().stream().map(table::indexOf).toList();
+    RowSet rows(Tag section) {
+        TableLayout close = new TableLayout(faces, printing, available, view, CLOSE_PADDING);
+        return new RowSet(slabs(section), close.slabs(section));
+    }
+
+    List<Slab> slabs(Tag section) {
+        List<Integer> columns = shownColumns();
         List<Slab> slabs = new ArrayList<>();
         while (!columns.isEmpty()) {
             int fits = columns.size();
             while (fits > 1
-                    && ColumnWidths.of(this, table, columns.subList(0, fits)).isEmpty()) {
+                    && ColumnWidths.of(this, columns.subList(0, fits)).isEmpty()) {
                 fits--;
             }
             List<Integer> band = columns.subList(0, fits);
             ColumnWidths widths =
-                    ColumnWidths.of(this, table, band).orElseGet(() -> ColumnWidths.squeezed(band.size(), available));
-            slabs.addAll(band(table, band, widths, section.child("Table"), slabs.isEmpty() ? 4 : 14));
+                    ColumnWidths.of(this, band).orElseGet(() -> ColumnWidths.squeezed(band.size(), available));
+            slabs.addAll(band(band, widths, section.child("Table"), slabs.isEmpty() ? 4 : 14));
             if (fits == columns.size()) {
                 return slabs;
             }
@@ -56,20 +79,32 @@ final class TableLayout {
         return slabs;
     }
 
-    private List<Slab> band(Table table, List<Integer> columns, ColumnWidths widths, Tag tag, float before) {
-        Slab heading = heading(table, columns, widths, tag, false);
-        Slab again = heading(table, columns, widths, tag, true);
+    /** Those of the view in which something stands. */
+    private List<Integer> shownColumns() {
+        List<Integer> shown = new ArrayList<>();
+        for (String key : view.keys()) {
+            int column = table.indexOf(key);
+            if (shown.isEmpty() || !table.isEmpty(column)) {
+                shown.add(column);
+            }
+        }
+        return shown;
+    }
+
+    private List<Slab> band(List<Integer> columns, ColumnWidths widths, Tag tag, float before) {
+        Slab heading = heading(columns, widths, tag, false);
+        Slab again = heading(columns, widths, tag, true);
         List<Slab> slabs = new ArrayList<>();
         slabs.add(heading.spaced(before).keptWithNext());
         int rows = table.rows().size();
         for (int i = 0; i < rows; i++) {
-            boolean together = i == 0 || i >= rows - 2;
-            slabs.addAll(row(table.rows().get(i), table, columns, widths, tag, again, together && i < rows - 1, false));
+            boolean together = i == 0 || i >= rows - TOGETHER;
+            slabs.addAll(row(table.rows().get(i), columns, widths, tag, again, together && i < rows - 1, false));
         }
         table.total().filter(total -> saysMore(total, columns)).ifPresent(total -> {
             Slab last = slabs.get(slabs.size() - 1);
             slabs.set(slabs.size() - 1, last.keptWithNext());
-            slabs.addAll(row(total, table, columns, widths, tag, again, false, true));
+            slabs.addAll(row(total, columns, widths, tag, again, false, true));
         });
         if (rows == 0 && table.total().isEmpty()) {
             slabs.add(nothing(tag));
@@ -91,13 +126,16 @@ final class TableLayout {
                         cell, Ink.NOTE, x, top + 11, printing.words().get("none")));
     }
 
-    private Slab heading(Table table, List<Integer> columns, ColumnWidths widths, Tag tag, boolean again) {
+    private Slab heading(List<Integer> columns, ColumnWidths widths, Tag tag, boolean again) {
         Ink ink = headingInk(widths.size());
         List<List<String>> texts = new ArrayList<>();
         int lines = 1;
         for (int c = 0; c < columns.size(); c++) {
             List<String> wrapped =
-                    ink.wrap(faces, table.columns().get(columns.get(c)).heading(), widths.of(c));
+                    ink.wrap(
+                    faces,
+                    table.columns().get(columns.get(c)).heading(),
+                    widths.of(c) - indent(columns, c));
             texts.add(wrapped);
             lines = Math.max(lines, wrapped.size());
         }
@@ -112,7 +150,7 @@ final class TableLayout {
                 List<String> text = texts.get(c);
                 for (int line = 0; line < text.size(); line++) {
                     float baseline = top + ROW_PADDING + (most - text.size() + line) * leading + ink.size() * 0.95f;
-                    float left = x + widths.left(c);
+                    float left = x + widths.left(c) + indent(columns, c);
                     float start = right ? left + widths.of(c) - ink.width(faces, text.get(line)) : left;
                     if (again) {
                         canvas.ornament(ink, start, baseline, text.get(line));
@@ -121,13 +159,12 @@ final class TableLayout {
                     }
                 }
             }
-            canvas.rule(x, x + available, top + height - 0.5f, 0.8f, Look.ACCENT);
+            canvas.rule(x, x + widths.across(), top + height - 0.5f, 0.8f, Look.ACCENT);
         });
     }
 
     private List<Slab> row(
             TableRow row,
-            Table table,
             List<Integer> columns,
             ColumnWidths widths,
             Tag tag,
@@ -140,7 +177,7 @@ final class TableLayout {
         int lines = 1;
         for (int c = 0; c < columns.size(); c++) {
             Ink own = c == 0 ? nameInk : ink;
-            List<String> wrapped = own.wrap(faces, text(row, table, columns.get(c)), widths.of(c));
+            List<String> wrapped = own.wrap(faces, text(row, columns.get(c)), widths.of(c) - indent(columns, c));
             texts.add(wrapped);
             lines = Math.max(lines, wrapped.size());
         }
@@ -152,7 +189,7 @@ final class TableLayout {
             int count = Math.min(MOST_LINES, lines - from);
             boolean last = from + count >= lines;
             float leading = ink.size() * 1.25f;
-            float height = count * leading + 2 * ROW_PADDING;
+            float height = count * leading + 2 * rowPadding;
             Slab slab = Slab.of(0, height, (canvas, x, top) -> {
                 if (row.emphasis() == Emphasis.MARKED) {
                     canvas.box(x - 6, top + 1, 2.2f, height - 2, Look.ACCENT);
@@ -161,17 +198,17 @@ final class TableLayout {
                     boolean right = table.columns().get(columns.get(c)).format().isNumeric();
                     List<String> text = texts.get(c);
                     for (int line = first; line < Math.min(text.size(), first + count); line++) {
-                        float baseline = top + ROW_PADDING + (line - first) * leading + ink.size() * 0.95f;
-                        float left = x + widths.left(c);
+                        float baseline = top + rowPadding + (line - first) * leading + ink.size() * 0.95f;
+                        float left = x + widths.left(c) + indent(columns, c);
                         float start = right ? left + widths.of(c) - ink.width(faces, text.get(line)) : left;
                         canvas.text(cells.get(c), c == 0 ? nameInk : ink, start, baseline, text.get(line));
                     }
                 }
                 if (last) {
-                    canvas.rule(x, x + available, top + height, 0.4f, Look.HAIRLINE);
+                    canvas.rule(x, x + widths.across(), top + height, 0.4f, Look.HAIRLINE);
                 }
                 if (total) {
-                    canvas.rule(x, x + available, top, 0.8f, Look.INK);
+                    canvas.rule(x, x + widths.across(), top, 0.8f, Look.INK);
                 }
             });
             slab = slab.under(again);
@@ -180,9 +217,9 @@ final class TableLayout {
         return slabs;
     }
 
-    private String text(TableRow row, Table table, int column) {
+    private String text(TableRow row, int column) {
         CellValue value = row.cells().get(column);
-        return printing.cell(value, table.columns().get(column).format());
+        return printing.cell(value, table.columns().get(column).format(), digits.of(column));
     }
 
     private static Ink ink(Emphasis emphasis, boolean total, boolean first, float size) {
@@ -204,23 +241,39 @@ final class TableLayout {
         return available;
     }
 
+    /** Free space before a column's words, inside its width. */
+    float indent(List<Integer> columns, int at) {
+        return at > 0 && !isNumeric(columns.get(at)) && isNumeric(columns.get(at - 1)) ? AFTER_FIGURES : 0;
+    }
+
+    /** Whether all columns have what they want in type about as large as the largest. */
+    boolean isNatural() {
+        return ColumnWidths.of(this, shownColumns())
+                .filter(ColumnWidths::isNatural)
+                .isPresent();
+    }
+
+    boolean isNumeric(int column) {
+        return table.columns().get(column).format().isNumeric();
+    }
+
     static float padding() {
         return PADDING;
     }
 
     /** The width a column wants and the least it can do with, in points at a size. */
-    float[] wants(Table table, int column, float size) {
+    float[] wants(int column, float size) {
         Column head = table.columns().get(column);
         Ink heading = headingInk(size);
         boolean numeric = head.format().isNumeric();
         float least = heading.widestWord(faces, head.heading());
         float[] wants = {Math.max(least, Math.min(heading.width(faces, head.heading()), numeric ? 52 : 90)), least};
         for (TableRow row : table.rows()) {
-            widen(wants, text(row, table, column), ink(row.emphasis(), false, true, size), numeric);
+            widen(wants, text(row, column), ink(row.emphasis(), false, true, size), numeric);
         }
         table.total()
                 .ifPresent(
-                        row -> widen(wants, text(row, table, column), ink(row.emphasis(), true, true, size), numeric));
+                        row -> widen(wants, text(row, column), ink(row.emphasis(), true, true, size), numeric));
         return wants;
     }
 

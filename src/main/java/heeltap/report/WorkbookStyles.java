@@ -1,12 +1,9 @@
 package heeltap.report;
 
 import heeltap.document.CellValue;
-import heeltap.document.Column;
+import heeltap.document.ColumnDigits;
 import heeltap.document.Format;
-import heeltap.document.Table;
-import heeltap.document.TableRow;
 import heeltap.document.TableRow.Emphasis;
-import heeltap.quantity.Exact;
 import java.awt.Color;
 import java.util.HashMap;
 import java.util.Map;
@@ -23,11 +20,6 @@ import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 /** The cell styles of one workbook, each made once. */
 final class WorkbookStyles {
     private static final String FONT = "Arial";
-    /** Decimals of money of one ml or g. */
-    private static final int LEAST_FINE = 4;
-
-    private static final int MOST_FINE = 8;
-
     private final XSSFWorkbook workbook;
     private final Printing printing;
     private final Map<String, XSSFCellStyle> styles = new HashMap<>();
@@ -154,47 +146,28 @@ final class WorkbookStyles {
         });
     }
 
-    /** The number format of a column: one for all its rows, so that decimals stand under each other. */
-    String pattern(Table table, int column) {
-        Column head = table.columns().get(column);
-        boolean whole = true;
-        int fine = LEAST_FINE;
-        for (TableRow row : table.rows()) {
-            if (row.cells().get(column) instanceof CellValue.Figure figure) {
-                whole &= figure.number().isWhole();
-            } else if (row.cells().get(column) instanceof CellValue.Sum sum) {
-                fine = Math.max(fine, decimals(sum.money().amount()));
-            }
-        }
-        return pattern(head.format(), whole, fine);
-    }
-
-    /** As many as show four significant digits, without zeros at their end. */
-    private static int decimals(Exact amount) {
-        return Math.min(MOST_FINE, amount.toSignificant(4).stripTrailingZeros().scale());
-    }
-
     /** The column's number format, else the value's own where money and numbers share a column. */
-    String pattern(Format format, CellValue value, String ofColumn) {
-        return format == format.of(value)
-                ? ofColumn
-                : pattern(
-                        format.of(value),
-                        !(value instanceof CellValue.Figure figure)
-                                || figure.number().isWhole(),
-                        4);
+    String pattern(Format format, CellValue value, int places) {
+        return pattern(format.of(value), format == format.of(value) ? places : ownPlaces(value));
     }
 
-    String pattern(Format format, boolean whole, int fine) {
-        String decimals = printing.currencyDecimals() == 0 ? "" : "." + "0".repeat(printing.currencyDecimals());
+    private static int ownPlaces(CellValue value) {
+        return value instanceof CellValue.Figure figure && !figure.number().isWhole() ? ColumnDigits.MOST : 0;
+    }
+
+    /** @param places decimals of counts, amounts and fine money */
+    String pattern(Format format, int places) {
         return switch (format) {
-            case MONEY, MONEY_OR_COUNT, UNIT_MONEY -> signed("#,##0" + decimals, "");
-            case FINE_MONEY -> signed("#,##0." + "0".repeat(fine), "");
+            case MONEY, MONEY_OR_COUNT, UNIT_MONEY -> signed("#,##0" + decimals(printing.currencyDecimals()), "");
             case PERCENT -> signed("0.0", printing.percentMark());
-            case COUNT, AMOUNT -> signed(whole ? "#,##0" : "#,##0.00", "");
+            case COUNT, AMOUNT, FINE_MONEY -> signed("#,##0" + decimals(places), "");
             case DATE -> "d mmm yyyy";
             case TEXT, YES_NO -> "";
         };
+    }
+
+    private static String decimals(int places) {
+        return places == 0 ? "" : "." + "0".repeat(places);
     }
 
     /** The second part is for negative figures: with a true minus sign. */

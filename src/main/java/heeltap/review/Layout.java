@@ -73,7 +73,7 @@ final class Layout {
         sections.add(section(PLOTS, true, plots()));
         sections.add(section(DRINKS, true, MenuSections.drinks(review, tables, words)));
         if (!review.chains().isEmpty()) {
-            sections.add(section(CHANGES, false, StockSections.changes(tables, words)));
+            sections.add(section(CHANGES, false, StockSections.changes(review, tables, words)));
         }
         sections.add(section(PRICES, true, MenuSections.prices(tables, words)));
         sections.add(section(COSTS, true, costs()));

@@ -211,12 +211,11 @@ final class LedgerTables {
                 Step step = chain.steps().get(i);
                 Cells cells = new Cells()
                         .set("measure", words.term("changes", chain.measure()))
-                        .set("from", CellValue.of(chain.fromMonth().toString()))
-                        .set("to", CellValue.of(now.month().toString()))
+                        .set("from", month(chain.fromMonth(), words))
+                        .set("to", month(now.month(), words))
                         .set(
                                 "effect",
-                                CellValue.of(words.say(
-                                        "effect." + step.effect().name().toLowerCase(Locale.ROOT))))
+                                CellValue.of(effect(step, words)))
                         .set("amount", CellValue.of(chain.printed().get(i)));
                 part(cells, "largest_drink", step.largestDrink());
                 part(cells, "largest_ingredient", step.largestIngredient());
@@ -224,6 +223,14 @@ final class LedgerTables {
             }
         }
         return table.done();
+    }
+
+    static String effect(Step step, Words words) {
+        return words.say("effect." + step.effect().name().toLowerCase(Locale.ROOT));
+    }
+
+    private static CellValue month(YearMonth month, Words words) {
+        return new CellValue.Term(month.toString(), words.month(month));
     }
 
     private static void part(Cells cells, String key, Optional<Step.Part> part) {

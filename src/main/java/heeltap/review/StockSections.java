@@ -1,8 +1,12 @@
 package heeltap.review;
 
+import heeltap.document.BarChart;
 import heeltap.document.Block;
+import heeltap.document.CellValue;
+import heeltap.document.Format;
 import heeltap.document.Table;
 import heeltap.record.Setting;
+import heeltap.review.LedgerTables.Chain;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -61,12 +65,56 @@ final class StockSections {
         return blocks;
     }
 
-    static List<Block> changes(Tables tables, Words words) {
-        return List.of(
-                new Block.Paragraph(words.say("changes.read")),
-                view(
-                        tables.changes(),
-                        "measure from effect amount largest_drink largest_drink_amount largest_ingredient largest_ingredient_amount"));
+    /** From each earlier month its figures, what moved the margin, and the steps that are not nothing. */
+    static List<Block> changes(ReviewFigures review, Tables tables, Words words) {
+        List<Block> blocks = new ArrayList<>();
+        blocks.add(new Block.Paragraph(words.say("changes.read")));
+        review.chains().stream().map(Chain::fromMonth).distinct().forEach(from -> {
+            List<Chain> chains = review.chains().stream()
+                    .filter(chain -> chain.fromMonth().equals(from))
+                    .toList();
+            blocks.add(new Block.Heading(words.say("changes.since", words.month(from), words.month(review.now().month()))));
+            blocks.add(new Block.Beside(
+                    50,
+                    List.of(new Block.Points(chains.stream()
+                            .map(chain -> words.say(
+                                    "changes.figures." + chain.measure().replace(' ', '-'),
+                                    words.money(chain.from()),
+                                    words.money(chain.to()),
+                                    words.signedMoney(chain.to().minus(chain.from()))))
+                            .toList())),
+                    List.of(marginSteps(chains, words))));
+            blocks.add(heading("changes.steps", words));
+            Table steps = tables.changes();
+            int month = steps.indexOf("from");
+            int amount = steps.indexOf("amount");
+            blocks.add(view(
+                    steps.where(row -> row.cells().get(month) instanceof CellValue.Term term
+                            && term.published().equals(from.toString())
+                            && row.cells().get(amount) instanceof CellValue.Sum sum
+                            && !sum.money().isZero()),
+                    "measure effect amount largest_drink largest_drink_amount largest_ingredient largest_ingredient_amount"));
+        });
+        return blocks;
+    }
+
+    private static Block marginSteps(List<Chain> chains, Words words) {
+        Chain margin = chains.get(chains.size() - 1);
+        List<BarChart.Bar> bars = new ArrayList<>();
+        for (int i = 0; i < margin.steps().size(); i++) {
+            if (!margin.printed().get(i).isZero()) {
+                bars.add(new BarChart.Bar(
+                        LedgerTables.effect(margin.steps().get(i), words),
+                        margin.printed().get(i).amount()));
+            }
+        }
+        return new BarChart(
+                "margin-steps-" + margin.fromMonth(),
+                words.say("margin-steps.heading", words.month(margin.fromMonth())),
+                words.say("column.margin_effect"),
+                Format.MONEY,
+                bars,
+                false);
     }
 
     /** The journal, and the sums that must agree behind it. */

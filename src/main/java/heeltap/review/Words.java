@@ -38,6 +38,11 @@ record Words(Texts texts, Figures figures) {
         return figures.money(money);
     }
 
+    /** With its sign where it is above zero too. */
+    String signedMoney(Money money) {
+        return (money.isZero() || money.amount().isNegative() ? "" : "+") + money(money);
+    }
+
     /** A lowest price: rounded up, so that what is read is never below it. */
     String priceAtLeast(Money price) {
         int decimals = figures.currencyDecimals();

@@ -2,6 +2,7 @@ package heeltap.report;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import heeltap.document.Block;
 import heeltap.document.Column;
 import heeltap.document.Format;
 import heeltap.document.Table;
@@ -26,12 +27,14 @@ class ColumnWidthsTest {
                             "c" + c, LETTERS.substring(c, c + 5 + c % 4), "", c % 3 == 0 ? Format.TEXT : Format.AMOUNT))
                     .toList();
             Table table = new Table("t", "T", "", columns, List.of(), Optional.empty());
+            Block.TableView view = new Block.TableView(
+                    table, columns.stream().map(Column::key).toList());
             List<Integer> all = IntStream.range(0, count).boxed().toList();
             for (float available = 60; available < 760; available += 3.7f) {
-                TableLayout layout = new TableLayout(faces, printing, available);
-                ColumnWidths.of(layout, table, all).ifPresent(widths -> {
+                TableLayout layout = new TableLayout(faces, printing, available, view);
+                ColumnWidths.of(layout, all).ifPresent(widths -> {
                     for (int c : all) {
-                        assertThat(widths.of(c)).isGreaterThanOrEqualTo(layout.wants(table, c, widths.size())[1]);
+                        assertThat(widths.of(c)).isGreaterThanOrEqualTo(layout.wants(c, widths.size())[1]);
                     }
                 });
             }
