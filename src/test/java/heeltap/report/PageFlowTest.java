@@ -82,6 +82,49 @@ class PageFlowTest {
         assertThat(pagesAfter(0.6f)).hasSize(2);
     }
 
+    @Test
+    void rowsAreSetCloserWhereThatSavesAPageAndOnlyThere() {
+        assertThat(pagesOfRows(30, 15, 14)).isEqualTo(1);
+        assertThat(rowHeightOf(30, 15, 14)).isEqualTo(14);
+        assertThat(rowHeightOf(20, 15, 14)).isEqualTo(15);
+        assertThat(rowHeightOf(90, 15, 14.9f)).isEqualTo(15);
+    }
+
+    @Test
+    void whatBelongsToATableStandsWithItsLastRow() {
+        PageFlow flow = new PageFlow(SHAPE);
+        RowSet rows = rows(40, 15, 14).keptWithNext();
+        Slab caution = Slab.of(4, 60, (canvas, x, top) -> {});
+        flow.add(List.of(rows, caution));
+        List<Placed> last = flow.pages().get(flow.pages().size() - 1).placed();
+        assertThat(last.get(last.size() - 1).slab()).isSameAs(caution);
+        assertThat(last).hasSizeGreaterThan(1);
+    }
+
+    private static int pagesOfRows(int count, float airy, float close) {
+        PageFlow flow = new PageFlow(SHAPE);
+        flow.add(List.of(rows(count, airy, close)));
+        return flow.pages().size();
+    }
+
+    private static float rowHeightOf(int count, float airy, float close) {
+        PageFlow flow = new PageFlow(SHAPE);
+        flow.add(List.of(rows(count, airy, close)));
+        return flow.pages().get(0).placed().get(0).slab().height();
+    }
+
+    private static RowSet rows(int count, float airy, float close) {
+        return new RowSet(rows(count, airy), rows(count, close));
+    }
+
+    private static List<Slab> rows(int count, float height) {
+        List<Slab> slabs = new ArrayList<>();
+        for (int i = 0; i < count; i++) {
+            slabs.add(Slab.of(0, height, (canvas, x, top) -> {}));
+        }
+        return slabs;
+    }
+
     private static List<Page> pagesAfter(float filled) {
         PageFlow flow = new PageFlow(SHAPE);
         flow.add(List.of(Slab.of(0, SHAPE.contentHeight() * filled, (canvas, x, top) -> {})));
