@@ -84,10 +84,11 @@ class PageFlowTest {
 
     @Test
     void rowsAreSetCloserWhereThatSavesAPageAndOnlyThere() {
-        assertThat(pagesOfRows(30, 15, 14)).isEqualTo(1);
-        assertThat(rowHeightOf(30, 15, 14)).isEqualTo(14);
-        assertThat(rowHeightOf(20, 15, 14)).isEqualTo(15);
-        assertThat(rowHeightOf(90, 15, 14.9f)).isEqualTo(15);
+        int onePageAndTwo = (int) (SHAPE.contentHeight() / 15) + 2;
+        assertThat(pagesOfRows(onePageAndTwo, 15, 13.5f)).isEqualTo(1);
+        assertThat(rowHeightOf(onePageAndTwo, 15, 13.5f)).isEqualTo(13.5f);
+        assertThat(rowHeightOf(onePageAndTwo, 15, 14.9f)).isEqualTo(15);
+        assertThat(rowHeightOf(onePageAndTwo - 3, 15, 13.5f)).isEqualTo(15);
     }
 
     @Test
