@@ -47,9 +47,7 @@ public final class ColumnDigits {
     private static List<Exact> numbers(Table table, int column) {
         List<Exact> numbers = new ArrayList<>();
         table.rows().forEach(row -> number(row.cells().get(column)).ifPresent(numbers::add));
-        table.total()
-                .flatMap(row -> number(row.cells().get(column)))
-                .ifPresent(numbers::add);
+        table.total().flatMap(row -> number(row.cells().get(column))).ifPresent(numbers::add);
         return numbers;
     }
 
@@ -62,7 +60,8 @@ public final class ColumnDigits {
     /** As many as the numbers have, up to {@link #MOST}. */
     private static int needed(List<Exact> numbers) {
         return numbers.stream()
-                .mapToInt(number -> Math.max(0, rounded(number).stripTrailingZeros().scale()))
+                .mapToInt(number ->
+                        Math.max(0, rounded(number).stripTrailingZeros().scale()))
                 .max()
                 .orElse(0);
     }
@@ -72,8 +71,8 @@ public final class ColumnDigits {
         int needed = needed(numbers);
         boolean large = numbers.stream().anyMatch(number -> number.abs().compareTo(Exact.HUNDRED) >= 0);
         boolean small = numbers.stream()
-                .anyMatch(number ->
-                        rounded(number).signum() != 0 && number.abs().compareTo(TENTH) < 0);
+                .anyMatch(
+                        number -> rounded(number).signum() != 0 && number.abs().compareTo(TENTH) < 0);
         return large && !small ? Math.min(1, needed) : needed;
     }
 
@@ -81,7 +80,8 @@ public final class ColumnDigits {
     private static int fine(List<Exact> numbers, int currencyDecimals) {
         int wanted = numbers.stream()
                 .filter(number -> !number.isZero())
-                .mapToInt(number -> number.toSignificant(FINE_DIGITS).stripTrailingZeros().scale())
+                .mapToInt(number ->
+                        number.toSignificant(FINE_DIGITS).stripTrailingZeros().scale())
                 .max()
                 .orElse(currencyDecimals);
         return Math.max(currencyDecimals, Math.min(MOST_FINE, wanted));

@@ -1,7 +1,7 @@
 package heeltap.report;
 
-import heeltap.document.ColumnDigits;
 import heeltap.document.BarChart;
+import heeltap.document.ColumnDigits;
 import heeltap.document.Format;
 import heeltap.document.ScatterChart;
 import heeltap.document.ScatterChart.Cut;

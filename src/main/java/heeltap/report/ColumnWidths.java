@@ -66,7 +66,8 @@ final class ColumnWidths {
             if (sum(natural) <= room) {
                 return Optional.of(spread(layout, columns, size, natural, gap, room));
             }
-            if (sum(least) <= room && (size <= Look.TABLE - 1.5f || (size < FULL && shrinkIsMild(natural, least, room)))) {
+            if (sum(least) <= room
+                    && (size <= Look.TABLE - 1.5f || (size < FULL && shrinkIsMild(natural, least, room)))) {
                 return Optional.of(new ColumnWidths(size, between(natural, least, room), gap, false));
             }
         }
@@ -99,9 +100,7 @@ final class ColumnWidths {
         float wider = columns.size() < 2 ? gap : Math.min(WIDEST_GAP, gap + left / (columns.size() - 1));
         // never below nothing by rounding: a column less wide than its one word would split it
         left = Math.max(0, left - (wider - gap) * (columns.size() - 1));
-        long texts = columns.stream()
-                .filter(c -> !layout.isNumeric(c))
-                .count();
+        long texts = columns.stream().filter(c -> !layout.isNumeric(c)).count();
         float[] widths = natural.clone();
         for (int i = 0; i < widths.length; i++) {
             boolean numeric = layout.isNumeric(columns.get(i));

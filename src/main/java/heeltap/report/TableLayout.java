@@ -61,8 +61,7 @@ final class TableLayout {
         List<Slab> slabs = new ArrayList<>();
         while (!columns.isEmpty()) {
             int fits = columns.size();
-            while (fits > 1
-                    && ColumnWidths.of(this, columns.subList(0, fits)).isEmpty()) {
+            while (fits > 1 && ColumnWidths.of(this, columns.subList(0, fits)).isEmpty()) {
                 fits--;
             }
             List<Integer> band = columns.subList(0, fits);
@@ -132,10 +131,7 @@ final class TableLayout {
         int lines = 1;
         for (int c = 0; c < columns.size(); c++) {
             List<String> wrapped =
-                    ink.wrap(
-                    faces,
-                    table.columns().get(columns.get(c)).heading(),
-                    widths.of(c) - indent(columns, c));
+                    ink.wrap(faces, table.columns().get(columns.get(c)).heading(), widths.of(c) - indent(columns, c));
             texts.add(wrapped);
             lines = Math.max(lines, wrapped.size());
         }
@@ -271,9 +267,7 @@ final class TableLayout {
         for (TableRow row : table.rows()) {
             widen(wants, text(row, column), ink(row.emphasis(), false, true, size), numeric);
         }
-        table.total()
-                .ifPresent(
-                        row -> widen(wants, text(row, column), ink(row.emphasis(), true, true, size), numeric));
+        table.total().ifPresent(row -> widen(wants, text(row, column), ink(row.emphasis(), true, true, size), numeric));
         return wants;
     }
 

@@ -213,9 +213,7 @@ final class LedgerTables {
                         .set("measure", words.term("changes", chain.measure()))
                         .set("from", month(chain.fromMonth(), words))
                         .set("to", month(now.month(), words))
-                        .set(
-                                "effect",
-                                CellValue.of(effect(step, words)))
+                        .set("effect", CellValue.of(effect(step, words)))
                         .set("amount", CellValue.of(chain.printed().get(i)));
                 part(cells, "largest_drink", step.largestDrink());
                 part(cells, "largest_ingredient", step.largestIngredient());

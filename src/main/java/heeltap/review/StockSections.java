@@ -73,7 +73,8 @@ final class StockSections {
             List<Chain> chains = review.chains().stream()
                     .filter(chain -> chain.fromMonth().equals(from))
                     .toList();
-            blocks.add(new Block.Heading(words.say("changes.since", words.month(from), words.month(review.now().month()))));
+            blocks.add(new Block.Heading(words.say(
+                    "changes.since", words.month(from), words.month(review.now().month()))));
             blocks.add(new Block.Beside(
                     50,
                     List.of(new Block.Points(chains.stream()
@@ -88,12 +89,13 @@ final class StockSections {
             Table steps = tables.changes();
             int month = steps.indexOf("from");
             int amount = steps.indexOf("amount");
-            blocks.add(view(
-                    steps.where(row -> row.cells().get(month) instanceof CellValue.Term term
-                            && term.published().equals(from.toString())
-                            && row.cells().get(amount) instanceof CellValue.Sum sum
-                            && !sum.money().isZero()),
-                    "measure effect amount largest_drink largest_drink_amount largest_ingredient largest_ingredient_amount"));
+            blocks.add(
+                    view(
+                            steps.where(row -> row.cells().get(month) instanceof CellValue.Term term
+                                    && term.published().equals(from.toString())
+                                    && row.cells().get(amount) instanceof CellValue.Sum sum
+                                    && !sum.money().isZero()),
+                            "measure effect amount largest_drink largest_drink_amount largest_ingredient largest_ingredient_amount"));
         });
         return blocks;
     }

@@ -27,8 +27,8 @@ class ColumnWidthsTest {
                             "c" + c, LETTERS.substring(c, c + 5 + c % 4), "", c % 3 == 0 ? Format.TEXT : Format.AMOUNT))
                     .toList();
             Table table = new Table("t", "T", "", columns, List.of(), Optional.empty());
-            Block.TableView view = new Block.TableView(
-                    table, columns.stream().map(Column::key).toList());
+            Block.TableView view =
+                    new Block.TableView(table, columns.stream().map(Column::key).toList());
             List<Integer> all = IntStream.range(0, count).boxed().toList();
             for (float available = 60; available < 760; available += 3.7f) {
                 TableLayout layout = new TableLayout(faces, printing, available, view);
