@@ -84,7 +84,7 @@ class PageFlowTest {
 
     @Test
     void rowsAreSetCloserWhereThatSavesAPageAndOnlyThere() {
-        int onePageAndTwo = (int) (SHAPE.contentHeight() / 15) + 2;
+        int onePageAndTwo = (int) ((BOTTOM - PageShape.FIRST_TOP) / 15) + 2;
         assertThat(pagesOfRows(onePageAndTwo, 15, 13.5f)).isEqualTo(1);
         assertThat(rowHeightOf(onePageAndTwo, 15, 13.5f)).isEqualTo(13.5f);
         assertThat(rowHeightOf(onePageAndTwo, 15, 14.9f)).isEqualTo(15);
