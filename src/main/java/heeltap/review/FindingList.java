@@ -84,7 +84,7 @@ final class FindingList {
                     .map(value -> words.percent(value.abs()))
                     .orElse(words.say("word.none"));
             add(
-                    Layout.STOCK,
+                    Layout.STOCK_ITEMS,
                     cost.abs(),
                     (amount.isPositive() ? "finding.missing" : "finding.surplus") + (pieces ? "-each" : ""),
                     ingredient.name(),
@@ -308,10 +308,10 @@ final class FindingList {
 
     private void notCounted() {
         if (!review.now().counted()) {
-            findings.add(new Finding(words.say("finding.not-counted"), null, Layout.STOCK));
+            findings.add(new Finding(words.say("finding.not-counted"), null, Layout.STOCK_ITEMS));
         } else if (review.now().stock().values().stream()
                 .noneMatch(line -> line.movement().opening().isPresent())) {
-            findings.add(new Finding(words.say("finding.no-opening"), null, Layout.STOCK));
+            findings.add(new Finding(words.say("finding.no-opening"), null, Layout.STOCK_ITEMS));
         }
     }
 }

@@ -27,6 +27,7 @@ final class Layout {
     static final String COSTS = "costs";
     static final String PREPARATIONS = "preparations";
     static final String STOCK = "stock";
+    static final String STOCK_ITEMS = "stock-items";
     static final String INVOICES = "invoices";
     static final String CHANGES = "changes";
     static final String LEDGER = "ledger";
@@ -78,6 +79,7 @@ final class Layout {
         sections.add(section(PRICES, true, MenuSections.prices(tables, words)));
         sections.add(section(COSTS, true, costs()));
         sections.add(section(STOCK, true, stockBlocks()));
+        sections.add(section(STOCK_ITEMS, false, stockItems()));
         sections.add(section(INVOICES, false, StockSections.invoices(tables, words)));
         sections.add(section(LEDGER, false, StockSections.ledger(review, tables, words)));
         sections.add(section(PREPARATIONS, true, preparations()));
@@ -178,12 +180,17 @@ final class Layout {
                         keys(
                                 "group opening_value purchases_value transfers_value closing_value actual_cost theoretical_cost unexplained_cost net_sales actual_cost_percent theoretical_cost_percent target_cost_percent days_on_hand turnover")));
         stockPercents().ifPresent(blocks::add);
+        costByMonth().ifPresent(blocks::add);
+        return blocks;
+    }
+
+    private List<Block> stockItems() {
+        List<Block> blocks = new ArrayList<>();
         blocks.add(
                 new Block.TableView(
                         tables.stock(),
                         keys(
                                 "ingredient measure opening purchases transfers closing actual_use theoretical_use recorded_losses unexplained unexplained_percent unexplained_cost within_tolerance days_on_hand")));
-        costByMonth().ifPresent(blocks::add);
         blocks.addAll(StockSections.advice(review, tables, words));
         return blocks;
     }

@@ -41,6 +41,9 @@ import org.jspecify.annotations.Nullable;
 
 /** Computes the months one after the other: each opens with what the one before left. */
 final class MonthStage {
+    /** So many like notices stand each by itself. */
+    private static final int FEW = 3;
+
     private final Book book;
     private final NameBook names;
     private final MenuCalendar calendar;
@@ -246,6 +249,7 @@ final class MonthStage {
     private List<Problem> uncountedItems(
             Month month, boolean counted, List<CountedRow> rows, Map<String, Reconciliation> stock) {
         List<Problem> problems = new ArrayList<>();
+        List<String> without = new ArrayList<>();
         if (!counted) {
             return problems;
         }
@@ -289,15 +293,33 @@ final class MonthStage {
                                 + " is not understood, so its closing stock and actual use are not known.",
                         "Mend the rows that are told; the table of counts shows which are not used."));
             } else if (line.movement().closing().isEmpty() && moved) {
-                problems.add(Problem.notice(
-                        ProblemKind.COUNT_IMPOSSIBLE,
-                        Place.of(file.file(), file.sheet()),
-                        ingredient.name(),
-                        ingredient.name() + " was not counted, so its actual use is not known.",
-                        "Add a row for it; where there is none left, count 0."));
+                without.add(ingredient.name());
             }
         }
+        problems.addAll(withoutRow(without, Place.of(file.file(), file.sheet())));
         return problems;
+    }
+
+    /** Each by itself while they are few, else all in one. */
+    private static List<Problem> withoutRow(List<String> names, Place file) {
+        if (names.size() > FEW) {
+            return List.of(Problem.notice(
+                    ProblemKind.COUNT_IMPOSSIBLE,
+                    file,
+                    "",
+                    names.size() + " ingredients were not counted, so their actual use is not known: "
+                            + String.join("; ", names.subList(0, FEW)) + " and " + (names.size() - FEW)
+                            + " more, empty in the table of stock.",
+                    "Add a row for each; where there is none left, count 0."));
+        }
+        return names.stream()
+                .map(name -> Problem.notice(
+                        ProblemKind.COUNT_IMPOSSIBLE,
+                        file,
+                        name,
+                        name + " was not counted, so its actual use is not known.",
+                        "Add a row for it; where there is none left, count 0."))
+                .toList();
     }
 
     /** More at the end than there could be. */

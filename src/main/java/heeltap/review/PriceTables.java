@@ -110,9 +110,17 @@ final class PriceTables {
                 : CellValue.BLANK;
     }
 
+    /** Of kinds that say how units change, whether they rise or fall. */
+    private static String direction(PriceReason reason) {
+        return switch (reason.kind()) {
+            case FEW_LEAVE, BRINGS_GUESTS -> reason.figures().get(0).isNegative() ? "_fall" : "_rise";
+            default -> "";
+        };
+    }
+
     /** The reason's sentence with its figures: percentages and prices as the kind has them. */
     static String reason(PriceReason reason, Words words) {
-        String key = "reason." + reason.kind().name().toLowerCase(Locale.ROOT);
+        String key = "reason." + reason.kind().name().toLowerCase(Locale.ROOT) + direction(reason);
         boolean priceFirst = switch (reason.kind()) {
             case HELD_BELOW_LEGAL, LEGAL_FLOOR, COST_OUT_OF_REACH -> true;
             default -> false;
@@ -132,7 +140,7 @@ final class PriceTables {
             } else if (money) {
                 printed.add(words.money(new Money(figure)));
             } else {
-                printed.add(times ? words.amount(figure) : words.percent(figure));
+                printed.add(times ? words.amount(figure) : words.percent(figure.abs()));
             }
         }
         return words.say(key, printed.toArray());

@@ -129,7 +129,7 @@ final class StockFindings {
         }
         Money held = slow.stream().map(StockAdvice::closingValue).reduce(Money.ZERO, Money::plus);
         add(
-                Layout.STOCK,
+                Layout.STOCK_ITEMS,
                 held,
                 slow.size() == 1 ? "finding.slow-one" : "finding.slow",
                 String.valueOf(slow.size()),
@@ -167,7 +167,7 @@ final class StockFindings {
                         .map(row -> row.place().toString())
                         .toList();
                 add(
-                        Layout.STOCK,
+                        Layout.STOCK_ITEMS,
                         cost,
                         "finding.given-twice",
                         drink,
@@ -217,7 +217,7 @@ final class StockFindings {
     private void badCounts() {
         for (Problem problem : review.now().countProblems()) {
             add(
-                    Layout.STOCK,
+                    Layout.STOCK_ITEMS,
                     null,
                     "finding.bad-count",
                     problem.reason(),
@@ -265,7 +265,7 @@ final class StockFindings {
         if (!rows.isEmpty()) {
             SetAside first = rows.get(0);
             add(
-                    Layout.STOCK,
+                    Layout.STOCK_ITEMS,
                     null,
                     rows.size() == 1 ? "finding.count-aside" : "finding.counts-aside",
                     String.valueOf(rows.size()),

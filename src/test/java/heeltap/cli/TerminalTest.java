@@ -57,6 +57,22 @@ class TerminalTest {
     }
 
     @Test
+    void manyUncountedIngredientsAreToldInOneLine(@TempDir Path temp) throws IOException {
+        Path bar = CommandsTest.copy(Path.of(SAMPLE), temp.resolve("bar"));
+        Path counts = bar.resolve("2026-10/stock.csv");
+        List<String> lines = Files.readAllLines(counts);
+        Files.write(counts, lines.subList(0, 4));
+        List<String> told = Run.of("check", bar.toString())
+                .err()
+                .lines()
+                .filter(line -> line.contains("not counted"))
+                .toList();
+        assertThat(told).hasSize(1);
+        assertThat(told.get(0))
+                .matches(".*: \\d+ ingredients were not counted.*: White rum, house pour; .* and \\d+ more,.*");
+    }
+
+    @Test
     void aPathIsNeverBroken(@TempDir Path temp) {
         Path out = temp.resolve("a folder whose name goes on and on, for longer than a terminal is wide");
         Run run = Run.onTerminal(80, false, "review", SAMPLE, "2026-09", "--out", out.toString());
