@@ -58,9 +58,11 @@ final class Canvas {
     private void show(Ink ink, float x, float baseline, String text) {
         content.beginText();
         content.setColorFill(ink.color());
-        content.setFontAndSize(faces.base(ink.face()), ink.size());
         content.setTextMatrix(x, pageHeight - baseline);
-        content.showText(faces.printable(ink.face(), text));
+        for (Faces.Run run : faces.runs(ink.face(), text)) {
+            content.setFontAndSize(faces.base(run.face()), ink.size());
+            content.showText(run.text());
+        }
         content.endText();
     }
 

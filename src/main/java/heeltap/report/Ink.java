@@ -19,7 +19,7 @@ record Ink(Face face, float size, Color color) {
 
     /** In points, as the text will be shown. */
     float width(Faces faces, String text) {
-        return faces.width(face, faces.printable(face, text), size);
+        return faces.width(face, text, size);
     }
 
     Ink at(float newSize) {

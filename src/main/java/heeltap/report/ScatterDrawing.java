@@ -191,7 +191,11 @@ final class ScatterDrawing {
 
     static void text(Graphics2D graphics, Faces faces, Ink ink, double x, double baseline, String text) {
         graphics.setPaint(ink.color());
-        graphics.setFont(faces.drawing(ink.face(), ink.size()));
-        graphics.drawString(faces.printable(ink.face(), text), (float) x, (float) baseline);
+        double at = x;
+        for (Faces.Run run : faces.runs(ink.face(), text)) {
+            graphics.setFont(faces.drawing(run.face(), ink.size()));
+            graphics.drawString(run.text(), (float) at, (float) baseline);
+            at += faces.width(run.face(), run.text(), ink.size());
+        }
     }
 }

@@ -9,7 +9,7 @@ import java.util.regex.Pattern;
 /** Replaces the random prefixes of embedded subset fonts by fixed ones of the same length, so that bytes repeat. */
 final class SubsetNames {
     /** Font names stand in plain dictionaries: {@code /ABCDEF+LiberationSans}. */
-    private static final Pattern PREFIXED = Pattern.compile("/([A-Z]{6})\\+(Liberation[A-Za-z-]*)");
+    private static final Pattern PREFIXED = Pattern.compile("/([A-Z]{6})\\+((?:Liberation|DejaVu)[A-Za-z-]*)");
 
     private SubsetNames() {}
 

@@ -17,7 +17,7 @@ record WorkbookParts(WorkbookStyles styles, Printing printing, Faces faces) {
     }
 
     double characters(String text) {
-        return faces.width(Face.PLAIN, faces.printable(Face.PLAIN, text), 10) / faces.width(Face.PLAIN, "0", 10);
+        return faces.width(Face.PLAIN, text, 10) / faces.width(Face.PLAIN, "0", 10);
     }
 
     double widestWord(String text) {

@@ -8,6 +8,7 @@ import java.util.ArrayList;
 import java.util.Currency;
 import java.util.List;
 import java.util.Locale;
+import java.util.stream.Collectors;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.cos.COSName;
 import org.apache.pdfbox.pdmodel.PDDocument;
@@ -147,11 +148,58 @@ class PdfReportTest {
         assertThat(new Faces().printable(face, text)).isEqualTo(text);
     }
 
-    /** The bundled fonts are older than these signs. */
+    /** Currency signs in the Unicode block 20A0 that states use, and where each typeface must come from. */
+    @ParameterizedTest
+    @EnumSource(
+            value = Faces.Face.class,
+            names = {"PLAIN", "BOLD", "ITALIC", "SERIF"})
+    void aSignThatTheFaceLacksIsLentByAnother(Faces.Face face) {
+        Faces faces = new Faces();
+        String signs = "₡₦₨₩₪₫€₭₮₱₲₴₵₸₹₺₽";
+        List<Faces.Run> runs = faces.runs(face, "Σ 12" + signs + " за Ж");
+        assertThat(runs.stream().map(Faces.Run::text).collect(Collectors.joining()))
+                .isEqualTo("Σ 12" + signs + " за Ж");
+        assertThat(runs)
+                .hasSizeGreaterThan(2)
+                .allSatisfy(run -> run.text()
+                        .codePoints()
+                        .forEach(letter -> assertThat(faces.base(run.face()).charExists(letter))
+                                .as(run.text())
+                                .isTrue()));
+        assertThat(faces.width(face, "₽", 10)).isGreaterThan(4);
+    }
+
+    /** The manat, the lari and the som are younger than all bundled typefaces. */
     @Test
-    void aCurrencySignThatTheFontLacksIsSetAsItsCode() {
-        assertThat(new Faces().printable(Faces.Face.PLAIN, "₽1,200.00 and 350,00\u00A0₺"))
-                .isEqualTo("RUB\u00A01,200.00 and 350,00\u00A0TRY");
+    void aSignThatNoFaceHasIsSetAsItsCodeAndAnotherLetterAsASquare() {
+        assertThat(new Faces().runs(Faces.Face.PLAIN, "₼1,200.00 and 350,00\u00A0\u20C0"))
+                .containsExactly(new Faces.Run(Faces.Face.PLAIN, "AZN\u00A01,200.00 and 350,00\u00A0KGS"));
+        assertThat(new Faces().runs(Faces.Face.PLAIN, "\u0634 \uD83C\uDF78"))
+                .containsExactly(new Faces.Run(Faces.Face.PLAIN, "\u25A1 \u25A1"));
+    }
+
+    @Test
+    void lentSignsAreEmbeddedAndReadInTheirPlace() throws IOException {
+        Document plain = SampleDocument.english();
+        Document lira = new Document(
+                "Λιμάνι и Якорь ₺",
+                plain.month(),
+                plain.language(),
+                Currency.getInstance("TRY"),
+                "₽ and ₺, ₹ too",
+                plain.sections(),
+                plain.sheets(),
+                plain.tables());
+        byte[] written = PdfReport.write(lira, ReportFiles.stampOf(lira.month()));
+        assertThat(PdfReport.write(lira, ReportFiles.stampOf(lira.month()))).isEqualTo(written);
+        try (PDDocument read = Loader.loadPDF(written)) {
+            assertThat(new PDFTextStripper().getText(read)).contains("Λιμάνι и Якорь ₺", "₽ and ₺, ₹ too");
+            for (COSName name : read.getPage(0).getResources().getFontNames()) {
+                PDFont font = read.getPage(0).getResources().getFont(name);
+                assertThat(font.isEmbedded()).isTrue();
+                assertThat(font.getName()).matches("HEELT[A-Z]\\+(Liberation|DejaVu).*");
+            }
+        }
     }
 
     @Test
