@@ -16,7 +16,7 @@ final class CheaperTable {
     private CheaperTable() {}
 
     static Table of(List<CheaperWay> ways, Words words) {
-        Filling table = Shapes.CHEAPER_WAYS.fill(words.texts());
+        Filling table = Shapes.CHEAPER_WAYS.fill(words.texts()).formula("saving_a_month", "{saving_a_serve}*{served}");
         for (CheaperWay way : ways) {
             Cells cells = new Cells()
                     .set("drink", CellValue.of(way.drink()))

@@ -38,7 +38,8 @@ final class CostTables {
                 .fill(words.texts())
                 .formula(
                         "change_percent",
-                        "IF(OR({previous_unit_cost}=\"\",{unit_cost}=\"\"),\"\",IF({previous_unit_cost}=0,\"\",({unit_cost}-{previous_unit_cost})/{previous_unit_cost}*100))");
+                        "IF(OR({previous_unit_cost}=\"\",{unit_cost}=\"\"),\"\",IF({previous_unit_cost}=0,\"\",({unit_cost}-{previous_unit_cost})/{previous_unit_cost}*100))")
+                .formula("margin_effect", "-({unit_cost}-{previous_unit_cost})*{use}");
         for (Ingredient ingredient : book.ingredients()) {
             IngredientPrice price = month.prices().get(ingredient.name());
             Exact use = month.use().byIngredient().getOrDefault(ingredient.name(), Exact.ZERO);
@@ -133,7 +134,12 @@ final class CostTables {
     }
 
     static Table preparations(Book book, MonthFigures month, Words words) {
-        Filling table = Shapes.PREPARATIONS.fill(words.texts());
+        Filling table = Shapes.PREPARATIONS
+                .fill(words.texts())
+                .formula("unit_cost", "{batch_cost}/{makes}")
+                .formula("litre_cost", "{unit_cost}*1000")
+                .formula("batches", "{month_use}/{makes}")
+                .formula("expected_batches", "{expected_use}/{makes}");
         Map<String, Exact> expected = ComingMonth.preparations(book, month);
         for (Preparation preparation : book.preparations()) {
             PreparationCost cost = month.costs().preparationOn(preparation.name(), month.lastDay());

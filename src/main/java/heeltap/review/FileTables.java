@@ -60,7 +60,7 @@ final class FileTables {
     }
 
     static Table setAside(List<SetAside> rows, Texts texts) {
-        Filling table = Shapes.SET_ASIDE.fill(texts);
+        Filling table = Shapes.SET_ASIDE.fill(texts).totalFormula("money", "SUM({money:all})");
         rows.stream()
                 .sorted(BY_PLACE)
                 .forEach(row -> table.add(new Cells()
@@ -72,7 +72,15 @@ final class FileTables {
                         .set("quantity", CellValue.of(row.quantity()))
                         .set("money", CellValue.of(row.money()))
                         .set("nearest", CellValue.of(String.join("; ", row.nearest())))));
-        return table.done();
+        Money money = rows.stream()
+                .flatMap(row -> Optional.ofNullable(row.money()).stream())
+                .reduce(Money.ZERO, Money::plus);
+        return rows.isEmpty()
+                ? table.done()
+                : table.total(new Cells()
+                                .set("file", CellValue.of(texts.say("word.total")))
+                                .set("money", CellValue.of(money)))
+                        .done();
     }
 
     /** A row for each unknown name of the month, with the nearest known one to be checked by a person. */
@@ -84,7 +92,10 @@ final class FileTables {
                         .add(row);
             }
         }
-        Filling table = Shapes.NAMES_TO_ADD.fill(texts);
+        Filling table = Shapes.NAMES_TO_ADD
+                .fill(texts)
+                .totalFormula("rows", "SUM({rows:all})")
+                .totalFormula("money", "SUM({money:all})");
         byName.forEach((key, same) -> {
             SetAside first = same.get(0);
             Money money = same.stream()
@@ -99,7 +110,18 @@ final class FileTables {
                     .set("money", money.isZero() ? CellValue.BLANK : CellValue.of(money))
                     .set("nearest", CellValue.of(String.join("; ", first.nearest()))));
         });
-        return table.done();
+        List<SetAside> named = byName.values().stream().flatMap(List::stream).toList();
+        return named.isEmpty()
+                ? table.done()
+                : table.total(new Cells()
+                                .set("as_written", CellValue.of(texts.say("word.total")))
+                                .set("rows", CellValue.of(named.size()))
+                                .set(
+                                        "money",
+                                        CellValue.of(named.stream()
+                                                .flatMap(row -> Optional.ofNullable(row.money()).stream())
+                                                .reduce(Money.ZERO, Money::plus))))
+                        .done();
     }
 
     /**
@@ -125,7 +147,11 @@ final class FileTables {
     }
 
     static Table controls(List<Control> controls, Texts texts) {
-        Filling table = Shapes.CONTROLS.fill(texts).formula("difference", "{found}-{expected}");
+        Filling table = Shapes.CONTROLS
+                .fill(texts)
+                .formula("difference", "{found}-{expected}")
+                // what binary numbers lose on the way is no difference
+                .formula("holds", "IF(ROUND({difference},6)=0,{yes},{no})");
         for (Control control : controls) {
             table.add(
                     control.holds() ? Emphasis.PLAIN : Emphasis.MARKED,

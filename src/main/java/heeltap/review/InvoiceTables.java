@@ -11,6 +11,7 @@ import heeltap.review.TableShape.Filling;
 import heeltap.stock.InvoiceTie;
 import java.util.Comparator;
 import java.util.List;
+import java.util.function.Function;
 
 /** The month's invoices and their lines. */
 final class InvoiceTables {
@@ -24,6 +25,9 @@ final class InvoiceTables {
                         "difference",
                         "IF({printed_total}=\"\",\"\",ROUND({total},"
                                 + words.figures().currencyDecimals() + ")-{printed_total})");
+        for (String column : new String[] {"lines", "goods", "discount", "delivery", "deposit", "tax", "total"}) {
+            table.totalFormula(column, "SUM({" + column + ":all})");
+        }
         for (InvoiceFindings one : invoices) {
             InvoiceTie tie = one.tie();
             Invoice invoice = tie.invoice();
@@ -45,7 +49,29 @@ final class InvoiceTables {
                             .set("difference", CellValue.of(tie.difference().orElse(null)))
                             .set("finding", CellValue.of(String.join(" ", findings))));
         }
-        return table.done();
+        return invoices.isEmpty()
+                ? table.done()
+                : table.total(total(invoices, words)).done();
+    }
+
+    private static Cells total(List<InvoiceFindings> invoices, Words words) {
+        int lines = invoices.stream()
+                .mapToInt(one -> one.tie().invoice().lines().size())
+                .sum();
+        return new Cells()
+                .set("supplier", CellValue.of(words.say("word.total")))
+                .set("lines", CellValue.of(lines))
+                .set("goods", sum(invoices, InvoiceTie::goods))
+                .set("discount", sum(invoices, InvoiceTie::discount))
+                .set("delivery", sum(invoices, InvoiceTie::delivery))
+                .set("deposit", sum(invoices, InvoiceTie::deposit))
+                .set("tax", sum(invoices, InvoiceTie::tax))
+                .set("total", sum(invoices, InvoiceTie::total));
+    }
+
+    private static CellValue sum(List<InvoiceFindings> invoices, Function<InvoiceTie, Money> part) {
+        return CellValue.of(
+                invoices.stream().map(InvoiceFindings::tie).map(part).reduce(Money.ZERO, Money::plus));
     }
 
     static Table lines(MonthFigures month, Words words) {

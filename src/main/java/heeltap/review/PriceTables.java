@@ -149,6 +149,9 @@ final class PriceTables {
     /** What the suggestions of each group are expected to do together. */
     static Table groups(PriceAdvice advice, Currency currency, Words words) {
         Filling table = Shapes.PRICE_GROUPS.fill(words.texts());
+        for (String column : new String[] {"drinks", "changed", "expected_margin_change"}) {
+            table.totalFormula(column, "SUM({" + column + ":all})");
+        }
         for (GroupSuggestion group : advice.groups()) {
             Optional<PriceAdvice.Change> change = PriceAdvice.change(group, currency);
             table.add(new Cells()
@@ -161,7 +164,29 @@ final class PriceTables {
                     .set("margin_change_high", money(change.map(PriceAdvice.Change::high)))
                     .set("chance_of_gain_percent", number(group.chancePercent())));
         }
-        return table.done();
+        List<GroupSuggestion> groups = advice.groups();
+        return groups.isEmpty()
+                ? table.done()
+                : table.total(new Cells()
+                                .set("group", CellValue.of(words.say("word.total")))
+                                .set(
+                                        "drinks",
+                                        CellValue.of(groups.stream()
+                                                .mapToInt(
+                                                        group -> group.drinks().size())
+                                                .sum()))
+                                .set(
+                                        "changed",
+                                        CellValue.of(groups.stream()
+                                                .mapToLong(GroupSuggestion::changed)
+                                                .sum()))
+                                .set(
+                                        "expected_margin_change",
+                                        CellValue.of(groups.stream()
+                                                .flatMap(group -> PriceAdvice.change(group, currency).stream())
+                                                .map(PriceAdvice.Change::expected)
+                                                .reduce(Money.ZERO, Money::plus))))
+                        .done();
     }
 
     /** What is known and believed of how guests answer prices. */

@@ -66,7 +66,10 @@ final class PurchaseTables {
         for (Sum sum : sums.values()) {
             all = all.plus(sum.lines(), sum.goods(), sum.delivery());
         }
-        Filling table = Shapes.PURCHASES.fill(words.texts()).formula("cost", "{goods}+{delivery}");
+        Filling table = Shapes.PURCHASES
+                .fill(words.texts())
+                .formula("cost", "{goods}+{delivery}")
+                .formula("share_percent", "IF(SUM({cost:all})=0,\"\",{cost}/SUM({cost:all})*100)");
         for (String column : new String[] {"lines", "goods", "delivery", "cost"}) {
             table.totalFormula(column, "SUM({" + column + ":all})");
         }
@@ -154,6 +157,9 @@ final class PurchaseTables {
         Filling table = Shapes.ORDERS
                 .fill(words.texts())
                 .formula("wanted", "MAX({par}+{expected_use}-{on_hand},0)")
+                // rounded first, so that what binary numbers lose on the way orders no pack more
+                .formula("packs", "ROUNDUP(ROUND({wanted}/{pack_holds},9),0)")
+                .formula("order_quantity", "IF({packs}=\"\",{wanted},{packs}*{pack_holds})")
                 .totalFormula("order_cost", "SUM({order_cost:all})");
         Money all = Money.ZERO;
         for (StockAdvice line : advice.values()) {

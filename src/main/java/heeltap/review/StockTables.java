@@ -34,7 +34,10 @@ final class StockTables {
                 .formula("unexplained", "IF({actual_use}=\"\",\"\",{actual_use}-{theoretical_use}-{recorded_losses})")
                 .formula(
                         "unexplained_percent",
-                        "IF(OR({unexplained}=\"\",{theoretical_use}=0),\"\",{unexplained}/{theoretical_use}*100)");
+                        "IF(OR({unexplained}=\"\",{theoretical_use}=0),\"\",{unexplained}/{theoretical_use}*100)")
+                .formula(
+                        "days_on_hand",
+                        "{closing}/({actual_use}/" + month.month().lengthOfMonth() + ")");
         for (String sum : new String[] {
             "opening_value",
             "purchases_value",

@@ -84,7 +84,9 @@ final class TraceTables {
 
     /** Theoretical use of each ingredient by drink, the largest user first. */
     static Table useByDrink(Book book, MonthFigures month, Words words) {
-        Filling table = Shapes.USE_BY_DRINK.fill(words.texts());
+        Filling table = Shapes.USE_BY_DRINK
+                .fill(words.texts())
+                .formula("share_percent", "{use}/SUMIF({ingredient:all},{ingredient},{use:all})*100");
         for (Ingredient ingredient : book.ingredients()) {
             String name = ingredient.name();
             Exact all = month.use().byIngredient().getOrDefault(name, Exact.ZERO);
@@ -163,7 +165,10 @@ final class TraceTables {
 
     /** Recorded losses of each ingredient by reason, in measure and in money, in the book's order. */
     static Table losses(Book book, MonthFigures month, Currency currency, Words words) {
-        Filling table = Shapes.LOSSES.fill(words.texts()).totalFormula("cost", "SUM({cost:all})");
+        Filling table = Shapes.LOSSES
+                .fill(words.texts())
+                .totalFormula("cost", "SUM({cost:all})")
+                .formula("share_percent", "{amount}/SUMIF({ingredient:all},{ingredient},{amount:all})*100");
         Money all = Money.ZERO;
         for (Ingredient ingredient : book.ingredients()) {
             Reconciliation line =
