@@ -46,7 +46,10 @@ final class NativeScatter {
     /** The plot inside the chart, in shares of its size. */
     private static final Rectangle2D PLOT = new Rectangle2D.Double(0.075, 0.09, 0.905, 0.71);
 
-    private static final double MARK_RADIUS = 4.5;
+    /** Across, in points: as the smallest money has it, and how much more the largest. */
+    private static final double SMALLEST = 6;
+
+    private static final double LARGER = 6;
     /** How far the axes of a live chart reach beyond its marks, in shares of their span. */
     private static final double ROOM = 0.3;
     /** From a mark's centre to a label at its right. */
@@ -154,7 +157,11 @@ final class NativeScatter {
         Ink ink = new Ink(Face.PLAIN, 7.6f, Look.INK);
         List<Mark> marks = chart.points().stream()
                 .map(point -> new Mark(
-                        x(point), y(point), MARK_RADIUS, ink.width(parts.faces(), point.label()) + 4, ink.size() + 2))
+                        x(point),
+                        y(point),
+                        size(point) / 2.0,
+                        ink.width(parts.faces(), point.label()) + 4,
+                        ink.size() + 2))
                 .toList();
         Rectangle2D area = new Rectangle2D.Double(
                 PLOT.getX() * NativeCharts.WIDTH,
@@ -179,7 +186,17 @@ final class NativeScatter {
         Optional<Place> place = places.get(chart.points().indexOf(point));
         double dx = place.map(p -> p.box().getMinX() - x(point) - TO_LABEL).orElse(0d);
         double dy = place.map(p -> p.box().getCenterY() - y(point)).orElse(0d);
-        return new SeriesXml.Label(point.label(), dx / NativeCharts.WIDTH, dy / height);
+        return new SeriesXml.Label(point.label(), size(point), dx / NativeCharts.WIDTH, dy / height);
+    }
+
+    /** The area grows with the money, as on paper. */
+    private int size(Point point) {
+        double most = chart.points().stream()
+                .mapToDouble(other -> Math.max(0, other.weight().toDouble()))
+                .max()
+                .orElse(0);
+        double share = most == 0 ? 0 : Math.max(0, point.weight().toDouble()) / most;
+        return (int) Math.round(SMALLEST + LARGER * Math.sqrt(share));
     }
 
     private double x(Point point) {

@@ -26,16 +26,22 @@ final class SeriesXml {
     private SeriesXml() {}
 
     /**
-     * A point's label.
+     * A point's mark and label.
      *
-     * @param dx how far it stands from the place at its mark's right, in shares of the chart's width; so too dy
+     * @param size of the mark, in points
+     * @param dx how far the label stands from the place at its mark's right, in shares of the chart's width; so too dy
      */
-    record Label(String text, double dx, double dy) {}
+    record Label(String text, int size, double dx, double dy) {}
 
     static void marks(CTScatterSer series, Color color, boolean filled, List<Label> labels, String names) {
         XmlObject marker = series.getMarker();
         append(marker, "<c:size val=\"8\"/>" + paint(color, filled));
-        StringBuilder before = new StringBuilder("<c:dLbls>");
+        String symbol = series.getMarker().getSymbol().getVal().toString();
+        StringBuilder before = new StringBuilder();
+        for (int i = 0; i < labels.size(); i++) {
+            before.append(mark(i, symbol, labels.get(i).size(), paint(color, filled)));
+        }
+        before.append("<c:dLbls>");
         for (int i = 0; i < labels.size(); i++) {
             before.append(label(i, labels.get(i)));
         }
@@ -48,6 +54,11 @@ final class SeriesXml {
                 + "</c15:leaderLines></c:ext></c:extLst></c:dLbls>");
         insertBefore(series, "xVal", before.toString());
         append(series, range(labels, names));
+    }
+
+    private static String mark(int index, String symbol, int size, String paint) {
+        return "<c:dPt><c:idx val=\"" + index + "\"/><c:marker><c:symbol val=\"" + symbol + "\"/><c:size val=\"" + size
+                + "\"/>" + paint + "</c:marker><c:bubble3D val=\"0\"/></c:dPt>";
     }
 
     /** The size of all text of a chart that has none of its own. */

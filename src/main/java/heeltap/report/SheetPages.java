@@ -17,6 +17,9 @@ final class SheetPages {
     /** Of the full size: at less the type of a page would be too small to read. */
     private static final double SMALL = 0.6;
 
+    /** Of the full size: what fits prints in it, so that type is about as large on every page. */
+    private static final double USUAL = 0.75;
+
     private static final int LAST_HEADING_ROW = 14;
     private static final int FEW_COLUMNS = 6;
 
@@ -78,26 +81,60 @@ final class SheetPages {
     private void fit(SheetWriter filled) {
         double wide = columns(filled) * POINTS_A_CHARACTER;
         if (!filled.charts().isEmpty()) {
-            // a set scale, since sheets that are fitted lose the breaks before their charts
-            sheet.getPrintSetup().setLandscape(true);
-            double highest = filled.charts().stream()
-                    .mapToDouble(chart -> (chart.rows() + CHART_SURROUND) * NativeCharts.ROW_HEIGHT)
-                    .max()
-                    .orElseThrow();
-            highest = Math.max(highest, height(filled.charts().get(0).row()));
-            double scale = Math.min(
-                    across(true)
-                            / Math.max(
-                                    NativeCharts.WIDTH * WIDE_CHARACTER / POINTS_A_CHARACTER,
-                                    columns(filled) * WIDE_CHARACTER),
-                    down(true) / highest);
-            sheet.getPrintSetup().setScale((short) Math.min(100, Math.floor(SAFE * 100 * scale)));
+            charts(filled);
+            return;
+        } else if (!filled.cards().isEmpty()) {
+            cards(filled);
+            return;
+        } else if (filled.isSummary()) {
+            lay(true, 1);
             return;
         }
         boolean upright = pages(wide, true) > 1 && wide <= across(false) * MILD;
+        if (columns(filled) * WIDE_CHARACTER * USUAL <= across(!upright)) {
+            set(!upright, USUAL);
+            return;
+        }
         double pages = pages(wide, !upright);
         double most = Math.floor(pages);
         lay(!upright, most >= 1 && pages <= most * MILD ? (int) most : 0);
+    }
+
+    /** Two on an upright page; a set scale, since sheets that are fitted lose the breaks before their charts. */
+    private void charts(SheetWriter filled) {
+        List<SheetWriter.ChartPlace> charts = filled.charts();
+        int first = charts.get(0).row();
+        double highest = height(first);
+        for (int i = 0; i < charts.size(); i += 2) {
+            SheetWriter.ChartPlace last = charts.get(Math.min(i + 1, charts.size() - 1));
+            int from = i == 0 && first <= CHART_SURROUND ? 0 : charts.get(i).row() - 1;
+            highest = Math.max(highest, height(last.row() + last.rows() + 1) - height(from));
+        }
+        double wide =
+                Math.max(NativeCharts.WIDTH * WIDE_CHARACTER / POINTS_A_CHARACTER, columns(filled) * WIDE_CHARACTER);
+        set(false, Math.min(USUAL, Math.min(across(false) / wide, down(false) / highest)));
+    }
+
+    /** No card is parted by a page's end. */
+    private void cards(SheetWriter filled) {
+        double scale = Math.min(USUAL, across(false) / (columns(filled) * WIDE_CHARACTER));
+        set(false, scale);
+        double room = down(false) / scale;
+        double top = 0;
+        List<Integer> cards = filled.cards();
+        for (int i = 0; i < cards.size(); i++) {
+            int end = i + 1 < cards.size() ? cards.get(i + 1) : sheet.getLastRowNum() + 1;
+            if (height(end) - top > room && height(cards.get(i)) > top) {
+                sheet.setRowBreak(cards.get(i) - 1);
+                top = height(cards.get(i));
+            }
+        }
+    }
+
+    private void set(boolean onItsSide, double scale) {
+        sheet.getPrintSetup().setLandscape(onItsSide);
+        sheet.setFitToPage(false);
+        sheet.getPrintSetup().setScale((short) Math.floor(100 * SAFE * scale));
     }
 
     private double pages(double wide, boolean onItsSide) {

@@ -41,8 +41,13 @@ final class SheetWriter {
     private static final int TEXT_COLUMNS = 8;
     private static final int CONTENTS_ROW = 3;
     private static final int CONTENTS_COLUMN = 4;
+    /** Side by side, beside the figures. */
+    private static final int CONTENTS_COLUMNS = 3;
+
     private static final double LEAST_WIDTH = 9;
-    private static final double WIDEST_TEXT = 44;
+    private static final double WIDEST_TEXT = 60;
+    /** A text that would take more lines than this has a wider column. */
+    private static final int MOST_LINES = 2;
     /** Where nothing but text stands on a sheet. */
     private static final double TEXT_WIDTH = 96;
     /** What a cell keeps free beside its text: its edges, and the indent of words. */
@@ -60,10 +65,14 @@ final class SheetWriter {
     private final List<TablePlace> tables = new ArrayList<>();
     private final List<ChartPlace> charts = new ArrayList<>();
     private final List<LinkPlace> links = new ArrayList<>();
+    private final List<Integer> cards = new ArrayList<>();
     private final double[] widths = new double[256];
     private final Map<XSSFRow, String> paragraphs = new LinkedHashMap<>();
     /** The columns that tables show; those beyond hold what only formulas need. */
     private final BitSet shown = new BitSet();
+
+    /** The row behind the list of sheets; 0 where there is none. */
+    private int contentsEnd;
 
     private int next;
     /** Whether columns in which nothing stands are hidden: where the sheet holds one table and nothing else. */
@@ -84,6 +93,16 @@ final class SheetWriter {
 
     List<LinkPlace> links() {
         return links;
+    }
+
+    /** The rows in which cards begin, in order. */
+    List<Integer> cards() {
+        return cards;
+    }
+
+    /** Whether it opens the workbook. */
+    boolean isSummary() {
+        return contentsEnd > 0;
     }
 
     int nextRow() {
@@ -111,18 +130,31 @@ final class SheetWriter {
         next++;
     }
 
-    /** Beside what stands on the sheet already, from the row of its first table on. */
+    /** Beside the figures that begin the sheet, whose rows are of one height. */
     void contents(List<String> sheets) {
-        int at = CONTENTS_ROW;
-        cell(at++, CONTENTS_COLUMN, parts.styles().heading(false))
-                .setCellValue(parts.words().get("contents"));
-        for (String name : sheets) {
-            XSSFCell cell = cell(at++, CONTENTS_COLUMN, parts.styles().link());
+        int rows = contentsRows(sheets.size());
+        for (int c = 0; c < CONTENTS_COLUMNS; c++) {
+            cell(CONTENTS_ROW, CONTENTS_COLUMN + c, parts.styles().heading(false))
+                    .setCellValue(c == 0 ? parts.words().get("contents") : "");
+        }
+        for (int i = 0; i < sheets.size(); i++) {
+            String name = sheets.get(i);
+            int column = CONTENTS_COLUMN + i / rows;
+            XSSFCell cell =
+                    cell(CONTENTS_ROW + 1 + i % rows, column, parts.styles().link());
             cell.setCellValue(name);
             link(cell, TablePlace.quoted(name) + "!A1");
-            widen(CONTENTS_COLUMN, parts.characters(name) + 3);
+            widen(column, parts.characters(name) + 3);
         }
-        next = Math.max(next, at);
+    }
+
+    private static int contentsRows(int sheets) {
+        return (sheets + CONTENTS_COLUMNS - 1) / CONTENTS_COLUMNS;
+    }
+
+    /** Keeps rows free for the contents of a workbook of so many sheets. */
+    void keepContents(int sheets) {
+        contentsEnd = CONTENTS_ROW + contentsRows(sheets) + 1;
     }
 
     static void link(XSSFCell cell, String target) {
@@ -229,6 +261,7 @@ final class SheetWriter {
             points.points().forEach(point -> wrapped(parts.styles().text(), "\u2022 " + point));
         } else if (block instanceof Block.Figures figures) {
             figures(figures.figures());
+            next = Math.max(next, contentsEnd);
         } else if (block instanceof Block.Findings findings) {
             findings(findings.findings());
         } else if (block instanceof Block.Columns columns) {
@@ -238,7 +271,10 @@ final class SheetWriter {
             blocks(beside.right());
         } else if (block instanceof Block.Cards cards) {
             CardRows rows = new CardRows(parts, this);
-            cards.cards().forEach(rows::write);
+            cards.cards().forEach(card -> {
+                this.cards.add(next);
+                rows.write(card);
+            });
         } else if (block instanceof Block.TableView view) {
             table(view.table());
             shown.set(0, Math.max(shown.length(), view.keys().size()));
@@ -246,7 +282,8 @@ final class SheetWriter {
             int rows = block instanceof ScatterChart chart
                     ? CHART_ROWS + Math.min(20, chart.points().size() / 4)
                     : 18;
-            if (next > 4) {
+            // two on a page
+            if (next > 4 && charts.size() % 2 == 0) {
                 sheet.setRowBreak(next - 1);
             }
             charts.add(new ChartPlace(sheet, block, next + 1, rows));
@@ -392,7 +429,9 @@ final class SheetWriter {
             String text = parts.printing().cell(row.cells().get(column), head.format(), places);
             widest = Math.max(widest, parts.characters(text) * (row.emphasis() == Emphasis.MARKED ? 1.08 : 1) + 2.2);
         }
-        return head.format().isNumeric() ? widest : Math.min(widest, WIDEST_TEXT);
+        return head.format().isNumeric()
+                ? widest
+                : Math.min(widest, Math.min(SENTENCE, Math.max(WIDEST_TEXT, widest / MOST_LINES)));
     }
 
     void widen(int column, double characters) {

@@ -95,6 +95,10 @@ final class WorkbookReport {
         if (!first) {
             writer.backLink(document.sheets().get(0).name());
         }
+        if (first) {
+            // the sheet of plot data comes on top
+            writer.keepContents(document.sheets().size());
+        }
         writer.blocks(sheet.blocks());
         writer.tables().forEach(place -> tables.putIfAbsent(place.table().name(), place));
     }
