@@ -90,7 +90,9 @@ class PrintedPagesTest {
                 assertThat(lines)
                         .as("under " + line)
                         .anyMatch(other -> other.box().getMinY() > line.box().getMaxY()
-                                && other.box().getMaxY() < foot + HAIR);
+                                && other.box().getMaxY() < foot + HAIR
+                                && other.box().getMinX() < line.box().getMaxX()
+                                && other.box().getMaxX() > line.box().getMinX());
             }
         }
     }
