@@ -20,6 +20,10 @@ final class BlockLayout {
     private static final float SMALLEST = 7;
 
     private static final float AIR = 10;
+    /** What may stand under a plot: names for which it has no room. */
+    private static final float UNDER_CHART = 16;
+    /** Of a page: no plot is lower where it could be higher on a page of its own. */
+    private static final float LEAST_PLOT = 0.6f;
     /** So many points, and no fewer, run in two columns. */
     private static final int MANY_POINTS = 5;
     /** So many rows, and no fewer, of a narrow table too. */
@@ -47,8 +51,9 @@ final class BlockLayout {
     List<Piece> section(Section section, Tag parent) {
         Tag tag = parent.child("Sect");
         List<Piece> pieces = new ArrayList<>();
-        pieces.add(sectionHeading(section, tag.child("H1")));
-        pieces.addAll(blocks(section.blocks(), tag, section.title(), shape.contentHeight()));
+        Slab heading = sectionHeading(section, tag.child("H1"));
+        pieces.add(heading);
+        pieces.addAll(blocks(section.blocks(), tag, section.title(), shape.contentHeight() - heading.height()));
         return pieces;
     }
 
@@ -126,10 +131,13 @@ final class BlockLayout {
         } else if (block instanceof Block.Points points && points.points().size() >= MANY_POINTS && width >= WIDE) {
             return List.of(columnSet(narrow(0.5f).at(Look.SMALL_BODY).points(points.points(), tag.child("L"))));
         }
+        if (block instanceof ScatterChart chart) {
+            return scatter(chart, tag, said, room);
+        }
         return block instanceof Block.Beside beside ? beside(beside, tag, said, room) : slabs(block, tag, said);
     }
 
-    private static float height(List<Piece> pieces) {
+    private static float height(List<? extends Piece> pieces) {
         float height = 0;
         for (Piece piece : pieces) {
             height += piece instanceof Slab slab ? slab.before() + slab.height() : 0;
@@ -154,7 +162,7 @@ final class BlockLayout {
         } else if (block instanceof Block.TableView view) {
             return table(view, tag, said, false);
         } else if (block instanceof ScatterChart chart) {
-            return scatter(chart, tag, said);
+            return scatter(chart, tag, said, shape.contentHeight());
         } else if (block instanceof Block.Beside beside) {
             return beside(beside, tag, said, shape.contentHeight());
         } else if (block instanceof Block.Columns columns) {
@@ -254,12 +262,15 @@ final class BlockLayout {
                 : keptTogether(paragraph(title, Ink.HEADING, tag.child("H2"), 13));
     }
 
-    private List<Slab> scatter(ScatterChart chart, Tag tag, String said) {
+    /** As high as the room where that is not too low, so that it stands under what leads up to it; else as a page. */
+    private List<Slab> scatter(ScatterChart chart, Tag tag, String said, float room) {
         List<Slab> slabs = new ArrayList<>(title(chart.title(), tag, said));
         if (!chart.note().isEmpty()) {
             slabs.addAll(keptTogether(paragraph(chart.note(), Ink.NOTE, tag.child("P"), 2)));
         }
-        float height = width < WIDE ? width : Math.min(width * 0.64f, shape.contentHeight() - 52);
+        float page = shape.contentHeight() - height(slabs) - UNDER_CHART;
+        float left = room - height(slabs) - UNDER_CHART;
+        float height = width < WIDE ? width : Math.min(width * 0.64f, left >= LEAST_PLOT * page ? left : page);
         ScatterDrawing drawing = new ScatterDrawing(faces, printing, chart, width, height);
         Tag picture = tag.picture(chart.title() + ". " + chart.xTitle() + "; " + chart.yTitle() + ".");
         List<String> unnamed = drawing.unnamed();

@@ -1,12 +1,14 @@
 package heeltap.report;
 
 import heeltap.document.Block.Figure;
+import heeltap.document.CellValue;
 import heeltap.report.Faces.Face;
 import java.util.ArrayList;
 import java.util.List;
 
 /** The month's figures side by side: the name, the figure in large type, and its change. */
 final class FigureRow {
+    private static final String UNKNOWN = "\u2013";
     /** So many, and no more, stand in large type. */
     private static final int FEW = 6;
 
@@ -85,6 +87,6 @@ final class FigureRow {
     }
 
     private String printed(Figure figure) {
-        return printing.alone(figure.value(), figure.format());
+        return figure.value() instanceof CellValue.Blank ? UNKNOWN : printing.alone(figure.value(), figure.format());
     }
 }

@@ -114,7 +114,7 @@ final class FrontPage {
                 now.unexplained()
                         .map(all -> words.say(
                                 "figure.unexplained.parts", words.money(now.missing()), words.money(now.surplus())))
-                        .orElse("")));
+                        .orElseGet(() -> words.say("figure.unexplained.unknown"))));
         return figures;
     }
 

@@ -14,6 +14,7 @@ import org.apache.pdfbox.pdmodel.common.PDRectangle;
 import org.apache.pdfbox.pdmodel.interactive.documentnavigation.outline.PDOutlineItem;
 import org.apache.pdfbox.text.PDFTextStripper;
 import org.apache.pdfbox.text.TextPosition;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -59,6 +60,42 @@ class PrintedPagesTest {
                 noHeadingAtTheFoot(lines, paper);
             }
             theFirstPageIsOnePage(pdf, pages);
+        }
+    }
+
+    /** Their plots have a page's width, and the first still stands under the section's heading. */
+    @Test
+    void thePlotsOfALongMenuStandUnderTheirHeadings() throws IOException {
+        List<String> drinks = new ArrayList<>(List.of("Drink|Price"));
+        List<String> specs = new ArrayList<>(List.of("Item|Ingredient|Amount|Unit"));
+        List<String> sales = new ArrayList<>(List.of("Date|Item|Quantity|Net"));
+        for (int i = 0; i < 70; i++) {
+            String name = "Pilot boat " + (char) ('A' + i % 26) + i;
+            int sold = 10 + i * 37 % 60;
+            drinks.add(name + "|" + (9 + i % 5));
+            specs.add(name + "|Gin|" + (30 + i * 13 % 41) + "|ml");
+            sales.add("2026-10-05|" + name + "|" + sold + "|" + sold * (9 + i % 5));
+        }
+        Path bar = new WrittenBar()
+                .file("book/settings.csv", "Setting|Value", "currency|EUR", "menu prices include tax|no")
+                .file("book/ingredients.csv", "Ingredient|Measure|List price|List pack", "Gin|ml|14|70cl")
+                .file("book/drinks.csv", drinks.toArray(String[]::new))
+                .file("book/specs.csv", specs.toArray(String[]::new))
+                .file("2026-10/sales.csv", sales.toArray(String[]::new))
+                .write(temp.resolve("long"));
+        Path out = temp.resolve("out");
+        assertThat(Run.of("review", bar.toString(), "--out", out.toString(), "--quiet")
+                        .code())
+                .isZero();
+        try (PDDocument pdf = Loader.loadPDF(out.resolve("2026-10-review.pdf").toFile())) {
+            for (int page = 2; page <= 3; page++) {
+                List<Line> lines = lines(pdf, page);
+                assertThat(lines)
+                        .filteredOn(line -> line.text().contains("Pilot boat"))
+                        .hasSize(70);
+                nothingOnAnother(lines);
+                insideTheMargins(lines, pdf.getPage(0).getMediaBox());
+            }
         }
     }
 
