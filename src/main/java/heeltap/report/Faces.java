@@ -57,6 +57,10 @@ final class Faces implements FontMapper {
             "\u20B8", "KZT", "\u20B9", "INR", "\u20BA", "TRY", "\u20BC", "AZN", "\u20BD", "RUB", "\u20BE", "GEL",
             "\u20C0", "KGS");
 
+    static {
+        DefaultFont.provide(read(Face.PLAIN));
+    }
+
     private final Map<Face, BaseFont> forPdf = new EnumMap<>(Face.class);
     private final Map<Face, Font> forDrawing = new EnumMap<>(Face.class);
 
