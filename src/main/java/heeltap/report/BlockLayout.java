@@ -92,7 +92,7 @@ final class BlockLayout {
             boolean leadsIn = block instanceof Block.Paragraph
                     && !belongsTo(block, before)
                     && i + 1 < blocks.size()
-                    && isShown(blocks.get(i + 1));
+                    && (isShown(blocks.get(i + 1)) || (i == 0 && blocks.get(1) instanceof Block.Heading));
             pieces.addAll(leadsIn ? keptTogether(made) : made);
             said = block instanceof Block.Heading words ? words.text() : said;
             before = block;

@@ -11,6 +11,12 @@ final class ColumnWidths {
     private static final float NARROW = 0.72f;
     /** Type of this size reads like the largest. */
     private static final float FULL = Look.TABLE - 0.5f;
+    /** In smaller type it is better that names wrap. */
+    private static final float SMALL = 6.75f;
+    /** A text that is wider than this is a sentence, not a name, and wraps. */
+    private static final float SENTENCE = 220;
+    /** The first column names its row, and does not break up to this width. */
+    private static final float NAME = 120;
 
     private final float size;
     private final float[] widths;
@@ -50,11 +56,42 @@ final class ColumnWidths {
         return left(widths.length - 1) + widths[widths.length - 1];
     }
 
-    /** Empty where even the smallest type does not fit. */
+    /**
+     * In the largest type in which only sentences wrap, where that is not too small; else in one in which names wrap too.
+     * Empty where even the smallest type does not fit.
+     */
     static Optional<ColumnWidths> of(TableLayout layout, List<Integer> columns) {
+        for (float size = Look.TABLE; size >= SMALL; size -= STEP) {
+            Wants wants = Wants.of(layout, columns, size);
+            if (sum(wants.natural()) <= wants.room()) {
+                return Optional.of(spread(layout, columns, size, wants.natural(), wants.gap(), wants.room()));
+            }
+            float[] names = wants.names();
+            if (sum(names) <= wants.room()) {
+                return Optional.of(
+                        new ColumnWidths(size, between(wants.natural(), names, wants.room()), wants.gap(), false));
+            }
+        }
         for (float size = Look.TABLE; size >= Look.TABLE_FLOOR; size -= STEP) {
+            Wants wants = Wants.of(layout, columns, size);
+            boolean fits = sum(wants.least()) <= wants.room();
+            if (fits && (size < SMALL || (size < FULL && shrinkIsMild(wants.natural(), wants.least(), wants.room())))) {
+                return Optional.of(new ColumnWidths(
+                        size, between(wants.natural(), wants.least(), wants.room()), wants.gap(), false));
+            }
+        }
+        return Optional.empty();
+    }
+
+    /**
+     * What columns want in a size of type, in points.
+     *
+     * @param natural for no line to break; so too {@code least} for no word to break
+     * @param room for all columns together, gaps left out
+     */
+    private record Wants(float[] natural, float[] least, float gap, float room) {
+        static Wants of(TableLayout layout, List<Integer> columns, float size) {
             float gap = 2 * TableLayout.padding();
-            float room = layout.available() - gap * (columns.size() - 1);
             float[] natural = new float[columns.size()];
             float[] least = new float[columns.size()];
             for (int c = 0; c < columns.size(); c++) {
@@ -63,15 +100,18 @@ final class ColumnWidths {
                 natural[c] = wants[0] + indent;
                 least[c] = wants[1] + indent;
             }
-            if (sum(natural) <= room) {
-                return Optional.of(spread(layout, columns, size, natural, gap, room));
-            }
-            if (sum(least) <= room
-                    && (size <= Look.TABLE - 1.5f || (size < FULL && shrinkIsMild(natural, least, room)))) {
-                return Optional.of(new ColumnWidths(size, between(natural, least, room), gap, false));
-            }
+            least[0] = Math.max(least[0], Math.min(natural[0], NAME));
+            return new Wants(natural, least, gap, layout.available() - gap * (columns.size() - 1));
         }
-        return Optional.empty();
+
+        /** For no name to break, though sentences do. */
+        private float[] names() {
+            float[] names = natural.clone();
+            for (int c = 0; c < names.length; c++) {
+                names[c] = Math.max(least[c], Math.min(names[c], SENTENCE));
+            }
+            return names;
+        }
     }
 
     static ColumnWidths squeezed(int columns, float available) {

@@ -131,7 +131,7 @@ final class TableLayout {
         int lines = 1;
         for (int c = 0; c < columns.size(); c++) {
             List<String> wrapped =
-                    ink.wrap(faces, table.columns().get(columns.get(c)).heading(), widths.of(c) - indent(columns, c));
+                    ink.wrap(faces, table.columns().get(columns.get(c)).heading(), room(columns, widths, c));
             texts.add(wrapped);
             lines = Math.max(lines, wrapped.size());
         }
@@ -173,7 +173,7 @@ final class TableLayout {
         int lines = 1;
         for (int c = 0; c < columns.size(); c++) {
             Ink own = c == 0 ? nameInk : ink;
-            List<String> wrapped = own.wrap(faces, text(row, columns.get(c)), widths.of(c) - indent(columns, c));
+            List<String> wrapped = own.wrap(faces, text(row, columns.get(c)), room(columns, widths, c));
             texts.add(wrapped);
             lines = Math.max(lines, wrapped.size());
         }
@@ -235,6 +235,11 @@ final class TableLayout {
 
     float available() {
         return available;
+    }
+
+    /** For a column's words; a hair more than they want, for what binary numbers lose. */
+    private float room(List<Integer> columns, ColumnWidths widths, int at) {
+        return widths.of(at) - indent(columns, at) + 0.05f;
     }
 
     /** Free space before a column's words, inside its width. */
