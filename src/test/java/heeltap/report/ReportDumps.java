@@ -147,7 +147,7 @@ public final class ReportDumps {
                 for (Row row : sheet) {
                     List<String> cells = new ArrayList<>();
                     for (Cell cell : row) {
-                        String shown = formatter.formatCellValue(cell);
+                        String shown = shown(formatter, cell);
                         String formula =
                                 cell.getCellType() == CellType.FORMULA ? " {=" + cell.getCellFormula() + "}" : "";
                         if (!shown.isEmpty()) {
@@ -163,6 +163,18 @@ public final class ReportDumps {
             throw new UncheckedIOException(e);
         }
         return text.toString();
+    }
+
+    /** The formatter takes a quoted percent mark for the one that multiplies. */
+    private static String shown(DataFormatter formatter, Cell cell) {
+        String pattern = cell.getCellStyle().getDataFormatString();
+        boolean number = cell.getCellType() == CellType.NUMERIC
+                || (cell.getCellType() == CellType.FORMULA && cell.getCachedFormulaResultType() == CellType.NUMERIC);
+        return number && pattern.contains("%")
+                ? formatter
+                        .formatRawCellContents(cell.getNumericCellValue(), -1, pattern.replace("%", "pc"))
+                        .replace("pc", "%")
+                : formatter.formatCellValue(cell);
     }
 
     /** The bookmarks, then what each page says, in the order of its content. */
