@@ -62,7 +62,10 @@ final class FrontPage {
                 if (!printed.get(i).isZero()) {
                     String effect = chain.steps().get(i).effect().name().toLowerCase(Locale.ROOT);
                     figures.add(new Block.Figure(
-                            words.say("effect." + effect), CellValue.of(printed.get(i)), Format.MONEY, ""));
+                            words.say("effect." + effect),
+                            CellValue.of(words.signedMoney(printed.get(i))),
+                            Format.TEXT,
+                            ""));
                 }
             }
         }

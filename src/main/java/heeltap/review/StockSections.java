@@ -30,7 +30,7 @@ final class StockSections {
                                 "stock.slow-line",
                                 line.ingredient().name(),
                                 words.money(line.closingValue()),
-                                words.amount(days)))
+                                words.wholeDays(days)))
                         .orElseGet(() -> words.say(
                                 "stock.unused-line", line.ingredient().name(), words.money(line.closingValue()))))
                 .toList();

@@ -62,6 +62,11 @@ record Words(Texts texts, Figures figures) {
         return figures.number(number, Format.AMOUNT);
     }
 
+    /** To the nearest day. */
+    String wholeDays(Exact days) {
+        return figures.plain(days.round(0, RoundingMode.HALF_UP), 0, 0);
+    }
+
     String date(LocalDate date) {
         return figures.date(date);
     }
