@@ -62,38 +62,41 @@ final class ColumnWidths {
      */
     static Optional<ColumnWidths> of(TableLayout layout, List<Integer> columns) {
         for (float size = Look.TABLE; size >= SMALL; size -= STEP) {
-            Wants wants = Wants.of(layout, columns, size);
-            if (sum(wants.natural()) <= wants.room()) {
-                return Optional.of(spread(layout, columns, size, wants.natural(), wants.gap(), wants.room()));
+            Wants wants = new Wants(layout, columns, size);
+            if (sum(wants.natural) <= wants.room) {
+                return Optional.of(spread(layout, columns, size, wants.natural, wants.gap, wants.room));
             }
             float[] names = wants.names();
-            if (sum(names) <= wants.room()) {
-                return Optional.of(
-                        new ColumnWidths(size, between(wants.natural(), names, wants.room()), wants.gap(), false));
+            if (sum(names) <= wants.room) {
+                return Optional.of(new ColumnWidths(size, between(wants.natural, names, wants.room), wants.gap, false));
             }
         }
         for (float size = Look.TABLE; size >= Look.TABLE_FLOOR; size -= STEP) {
-            Wants wants = Wants.of(layout, columns, size);
-            boolean fits = sum(wants.least()) <= wants.room();
-            if (fits && (size < SMALL || (size < FULL && shrinkIsMild(wants.natural(), wants.least(), wants.room())))) {
-                return Optional.of(new ColumnWidths(
-                        size, between(wants.natural(), wants.least(), wants.room()), wants.gap(), false));
+            Wants wants = new Wants(layout, columns, size);
+            boolean fits = sum(wants.least) <= wants.room;
+            if (fits && (size < SMALL || (size < FULL && shrinkIsMild(wants.natural, wants.least, wants.room)))) {
+                return Optional.of(
+                        new ColumnWidths(size, between(wants.natural, wants.least, wants.room), wants.gap, false));
             }
         }
         return Optional.empty();
     }
 
-    /**
-     * What columns want in a size of type, in points.
-     *
-     * @param natural for no line to break; so too {@code least} for no word to break
-     * @param room for all columns together, gaps left out
-     */
-    private record Wants(float[] natural, float[] least, float gap, float room) {
-        static Wants of(TableLayout layout, List<Integer> columns, float size) {
-            float gap = 2 * TableLayout.padding();
-            float[] natural = new float[columns.size()];
-            float[] least = new float[columns.size()];
+    /** What columns want in a size of type, in points. */
+    private static final class Wants {
+        /** For no line to break. */
+        private final float[] natural;
+        /** For no word to break. */
+        private final float[] least;
+
+        private final float gap = 2 * TableLayout.padding();
+        /** For all columns together, gaps left out. */
+        private final float room;
+
+        private Wants(TableLayout layout, List<Integer> columns, float size) {
+            natural = new float[columns.size()];
+            least = new float[columns.size()];
+            room = layout.available() - gap * (columns.size() - 1);
             for (int c = 0; c < columns.size(); c++) {
                 float[] wants = layout.wants(columns.get(c), size);
                 float indent = layout.indent(columns, c);
@@ -101,7 +104,6 @@ final class ColumnWidths {
                 least[c] = wants[1] + indent;
             }
             least[0] = Math.max(least[0], Math.min(natural[0], NAME));
-            return new Wants(natural, least, gap, layout.available() - gap * (columns.size() - 1));
         }
 
         /** For no name to break, though sentences do. */
