@@ -36,8 +36,14 @@ public sealed interface Block
      *
      * @param name such as {@code Net sales}
      * @param change from last month in words, such as {@code +3.2 % on September}; empty where there is none
+     * @param total the table and column of whose total row it is, as {@code table.key}, so that it follows the workbook's
+     *     table; empty: it stands for itself
      */
-    record Figure(String name, CellValue value, Format format, String change) {}
+    record Figure(String name, CellValue value, Format format, String change, String total) {
+        public Figure(String name, CellValue value, Format format, String change) {
+            this(name, value, format, change, "");
+        }
+    }
 
     /** The ranked findings. */
     record Findings(List<Finding> findings) implements Block {}

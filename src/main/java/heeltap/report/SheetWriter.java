@@ -34,6 +34,9 @@ final class SheetWriter {
     /** A cell that shall link to where a section's figures stand. */
     record LinkPlace(XSSFCell cell, String section) {}
 
+    /** A cell that shows what stands in a table's total row, as {@code table.key}. */
+    record TotalPlace(XSSFCell cell, String total) {}
+
     private static final int CHART_ROWS = 32;
     /** As many as lie under the widest chart. */
     private static final int CHART_COLUMNS = 32;
@@ -65,6 +68,7 @@ final class SheetWriter {
     private final List<TablePlace> tables = new ArrayList<>();
     private final List<ChartPlace> charts = new ArrayList<>();
     private final List<LinkPlace> links = new ArrayList<>();
+    private final List<TotalPlace> totals = new ArrayList<>();
     private final List<Integer> cards = new ArrayList<>();
     private final double[] widths = new double[256];
     private final Map<XSSFRow, String> paragraphs = new LinkedHashMap<>();
@@ -93,6 +97,10 @@ final class SheetWriter {
 
     List<LinkPlace> links() {
         return links;
+    }
+
+    List<TotalPlace> totals() {
+        return totals;
     }
 
     /** The rows in which cards begin, in order. */
@@ -300,6 +308,9 @@ final class SheetWriter {
             String pattern = parts.styles().pattern(figure.format(), 0);
             XSSFCell cell = cell(next - 1, 1, parts.styles().body(pattern, true, Emphasis.MARKED, false, false, true));
             value(cell, figure.value());
+            if (!figure.total().isEmpty()) {
+                totals.add(new TotalPlace(cell, figure.total()));
+            }
             boxed(next - 1, 2, figure.change());
             widen(2, parts.characters(figure.change()) + CHANGE_EDGES);
         }

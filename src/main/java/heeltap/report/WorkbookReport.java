@@ -8,6 +8,7 @@ import heeltap.document.Section;
 import heeltap.document.WorkbookSheet;
 import heeltap.report.SheetWriter.ChartPlace;
 import heeltap.report.SheetWriter.LinkPlace;
+import heeltap.report.SheetWriter.TotalPlace;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.UncheckedIOException;
@@ -24,6 +25,8 @@ import java.util.Set;
 import java.util.TimeZone;
 import java.util.stream.IntStream;
 import org.apache.poi.ooxml.POIXMLProperties;
+import org.apache.poi.ss.usermodel.CellType;
+import org.apache.poi.ss.util.CellReference;
 import org.apache.poi.util.LocaleUtil;
 import org.apache.poi.xssf.usermodel.XSSFName;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
@@ -75,6 +78,7 @@ final class WorkbookReport {
                 : Optional.of(workbook.createSheet(freeName(parts.words().get("plotData"))));
         writers.values().stream().limit(1).forEach(first -> first.contents(sheetNames()));
         writers.values().forEach(writer -> writer.links().forEach(this::link));
+        writers.values().forEach(writer -> writer.totals().forEach(this::follow));
         writers.values().forEach(SheetWriter::finish);
         plotData.ifPresent(sheet -> new ChartWriter(parts, tables, sheet).write(charts));
         nameColumns();
@@ -115,6 +119,20 @@ final class WorkbookReport {
             name = wanted + " " + i;
         }
         return name;
+    }
+
+    /** A figure that is a table's total is that cell. */
+    private void follow(TotalPlace figure) {
+        String[] parts = figure.total().split("\\.", 2);
+        TablePlace place = tables.get(parts[0]);
+        if (place == null || place.table().total().isEmpty() || figure.cell().getCellType() != CellType.NUMERIC) {
+            return;
+        }
+        double value = figure.cell().getNumericCellValue();
+        figure.cell()
+                .setCellFormula(TablePlace.quoted(place.sheet()) + "!"
+                        + new CellReference(place.lastRow() + 1, place.column(parts[1])).formatAsString());
+        figure.cell().setCellValue(value);
     }
 
     /** To the sheet that shows what the section shows: its first table or chart. */

@@ -92,7 +92,8 @@ final class FrontPage {
                 words.say("figure.net-sales"),
                 CellValue.of(now.netSales()),
                 Format.MONEY,
-                before.map(old -> moneyChange(old.netSales(), now.netSales())).orElse("")));
+                before.map(old -> moneyChange(old.netSales(), now.netSales())).orElse(""),
+                "drinks.net_sales"));
         figures.add(new Block.Figure(
                 words.say("figure.cost-percent"),
                 CellValue.of(now.costPercent().orElse(null)),
@@ -102,14 +103,16 @@ final class FrontPage {
                 words.say("figure.margin"),
                 CellValue.of(now.margin()),
                 Format.MONEY,
-                before.map(old -> moneyChange(old.margin(), now.margin())).orElse("")));
+                before.map(old -> moneyChange(old.margin(), now.margin())).orElse(""),
+                "drinks.total_margin"));
         figures.add(new Block.Figure(
                 words.say("figure.sold"),
                 CellValue.of(now.sold()),
                 Format.COUNT,
                 before.filter(old -> old.sold().isPositive())
                         .map(old -> percentChange(now.sold().minus(old.sold()).dividedBy(old.sold())))
-                        .orElse("")));
+                        .orElse(""),
+                "drinks.sold"));
         figures.add(new Block.Figure(
                 words.say("figure.unexplained"),
                 CellValue.of(now.unexplained().orElse(null)),
@@ -117,7 +120,8 @@ final class FrontPage {
                 now.unexplained()
                         .map(all -> words.say(
                                 "figure.unexplained.parts", words.money(now.missing()), words.money(now.surplus())))
-                        .orElseGet(() -> words.say("figure.unexplained.unknown"))));
+                        .orElseGet(() -> words.say("figure.unexplained.unknown")),
+                "stock.unexplained_cost"));
         return figures;
     }
 

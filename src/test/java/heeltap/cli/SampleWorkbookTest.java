@@ -62,6 +62,7 @@ class SampleWorkbookTest {
                             .map(cell -> cell.getSheet().getSheetName())
                             .distinct())
                     .contains(
+                            "Summary",
                             "What if",
                             "Drinks",
                             "Prices",

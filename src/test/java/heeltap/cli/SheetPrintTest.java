@@ -14,6 +14,7 @@ import org.apache.poi.ss.usermodel.CellType;
 import org.apache.poi.ss.usermodel.DataFormatter;
 import org.apache.poi.ss.usermodel.Row;
 import org.apache.poi.ss.usermodel.Sheet;
+import org.apache.poi.ss.util.CellRangeAddress;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import org.junit.jupiter.api.AfterAll;
@@ -68,6 +69,26 @@ class SheetPrintTest {
             }
         }
         assertThat(numbers).isGreaterThan(3_000);
+    }
+
+    @Test
+    void everyHeadingOfATableExplainsItsColumn() {
+        int headings = 0;
+        for (Sheet each : workbook) {
+            XSSFSheet sheet = (XSSFSheet) each;
+            if (sheet.getCTWorksheet().isSetAutoFilter()) {
+                CellRangeAddress table = CellRangeAddress.valueOf(
+                        sheet.getCTWorksheet().getAutoFilter().getRef());
+                for (int c = table.getFirstColumn(); c <= table.getLastColumn(); c++) {
+                    Cell heading = sheet.getRow(table.getFirstRow()).getCell(c);
+                    assertThat(heading.getCellComment())
+                            .as(sheet.getSheetName() + ": " + heading.getStringCellValue())
+                            .isNotNull();
+                    headings++;
+                }
+            }
+        }
+        assertThat(headings).isGreaterThan(400);
     }
 
     @Test
