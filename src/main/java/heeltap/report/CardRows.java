@@ -17,22 +17,22 @@ import org.apache.poi.xssf.usermodel.XSSFCell;
 /** A card as rows of a sheet: amounts are numbers, and follow what the reader types as his own batch. */
 final class CardRows {
     private final WorkbookParts parts;
-    private final SheetWriter writer;
+    private final SheetRows rows;
 
-    CardRows(WorkbookParts parts, SheetWriter writer) {
+    CardRows(WorkbookParts parts, SheetRows rows) {
         this.parts = parts;
-        this.writer = writer;
+        this.rows = rows;
     }
 
     void write(Card card) {
-        writer.skip();
-        writer.text(parts.styles().subtitle(), card.title());
+        rows.skip();
+        rows.text(parts.styles().subtitle(), card.title());
         if (!card.summary().isEmpty()) {
-            writer.wrapped(parts.styles().note(), card.summary());
+            rows.wrapped(parts.styles().note(), card.summary());
         }
         boolean scales = !card.own().isEmpty() && card.whole().isPresent();
         headings(card, scales);
-        int wholeRow = writer.nextRow();
+        int wholeRow = rows.next();
         card.whole().ifPresent(whole -> whole(whole, scales, card.own()));
         for (Line line : card.lines()) {
             line(line, Emphasis.PLAIN);
@@ -41,16 +41,16 @@ final class CardRows {
             }
         }
         if (!card.facts().isEmpty()) {
-            writer.wrapped(
+            rows.wrapped(
                     parts.styles().text(),
                     card.facts().stream()
                             .map(fact -> fact.name() + " " + fact.value())
                             .collect(Collectors.joining(" \u00B7 ")));
         }
         for (int i = 0; i < card.steps().size(); i++) {
-            writer.wrapped(parts.styles().text(), (i + 1) + "  " + card.steps().get(i));
+            rows.wrapped(parts.styles().text(), (i + 1) + "  " + card.steps().get(i));
         }
-        card.cautions().forEach(caution -> writer.wrapped(parts.styles().caution(), caution));
+        card.cautions().forEach(caution -> rows.wrapped(parts.styles().caution(), caution));
     }
 
     private void headings(Card card, boolean scales) {
@@ -58,17 +58,17 @@ final class CardRows {
         if (none) {
             return;
         }
-        int row = writer.startRow();
-        writer.cell(row, 0, parts.styles().heading(false));
+        int row = rows.startRow();
+        rows.cell(row, 0, parts.styles().heading(false));
         for (int c = 0; c < card.headings().size(); c++) {
-            writer.cell(row, c + 1, parts.styles().heading(true))
+            rows.cell(row, c + 1, parts.styles().heading(true))
                     .setCellValue(card.headings().get(c));
-            writer.widen(c + 1, 16);
+            rows.widen(c + 1, 16);
         }
         if (scales) {
             int last = card.headings().size() + 1;
-            writer.cell(row, last, parts.styles().heading(true)).setCellValue(card.own());
-            writer.widen(last, 16);
+            rows.cell(row, last, parts.styles().heading(true)).setCellValue(card.own());
+            rows.widen(last, 16);
         }
     }
 
@@ -79,9 +79,9 @@ final class CardRows {
         if (!scales || usual.isEmpty()) {
             return;
         }
-        int row = writer.nextRow() - 1;
+        int row = rows.next() - 1;
         int column = whole.amounts().size() + 1;
-        XSSFCell cell = writer.cell(row, column, parts.styles().input(pattern(usual.get())));
+        XSSFCell cell = rows.cell(row, column, parts.styles().input(pattern(usual.get())));
         cell.setCellValue(usual.get().amount().toDouble());
         DataValidationHelper helper = cell.getSheet().getDataValidationHelper();
         DataValidation validation = helper.createValidation(
@@ -93,19 +93,19 @@ final class CardRows {
     }
 
     private void line(Line line, Emphasis emphasis) {
-        int row = writer.startRow();
+        int row = rows.startRow();
         String name = line.note().isEmpty() ? line.name() : line.name() + " \u2013 " + line.note();
-        writer.cell(row, 0, parts.styles().body("", false, emphasis, false, SheetWriter.startsLikeFormula(name), true))
+        rows.cell(row, 0, parts.styles().body("", false, emphasis, false, SheetRows.startsLikeFormula(name), true))
                 .setCellValue(name);
-        writer.widen(0, 44);
+        rows.widen(0, 44);
         List<Optional<Measured>> amounts = line.amounts();
         for (int c = 0; c < amounts.size(); c++) {
             String pattern = amounts.get(c).map(CardRows::pattern).orElse("");
-            XSSFCell cell = writer.cell(row, c + 1, parts.styles().body(pattern, true, emphasis, false, false, true));
+            XSSFCell cell = rows.cell(row, c + 1, parts.styles().body(pattern, true, emphasis, false, false, true));
             amounts.get(c).ifPresent(amount -> cell.setCellValue(amount.amount().toDouble()));
-            writer.widen(c + 1, 16);
+            rows.widen(c + 1, 16);
         }
-        writer.fit(row, name, 42);
+        rows.fit(row, name, 42);
     }
 
     /** usual × own batch ÷ usual batch. */
@@ -113,8 +113,8 @@ final class CardRows {
         if (usual.isEmpty()) {
             return;
         }
-        int row = writer.nextRow() - 1;
-        XSSFCell cell = writer.cell(
+        int row = rows.next() - 1;
+        XSSFCell cell = rows.cell(
                 row, column, parts.styles().body(pattern(usual.get()), true, Emphasis.PLAIN, false, false, false));
         String own = new CellReference(wholeRow, column, true, true).formatAsString();
         String batch = new CellReference(wholeRow, 1, true, true).formatAsString();

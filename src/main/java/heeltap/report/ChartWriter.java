@@ -175,7 +175,7 @@ final class ChartWriter {
 
     private void text(XSSFRow row, int column, String text) {
         XSSFCell cell = row.createCell(column);
-        boolean quoted = SheetWriter.startsLikeFormula(text);
+        boolean quoted = SheetRows.startsLikeFormula(text);
         cell.setCellStyle(parts.styles().body("", false, Emphasis.PLAIN, false, quoted, false));
         cell.setCellValue(text);
     }

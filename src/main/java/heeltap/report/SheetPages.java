@@ -86,7 +86,7 @@ final class SheetPages {
         } else if (!filled.cards().isEmpty()) {
             cards(filled);
             return;
-        } else if (filled.isSummary()) {
+        } else if (filled.summary().keepsContents()) {
             lay(true, 1);
             return;
         }

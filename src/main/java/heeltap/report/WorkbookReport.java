@@ -76,9 +76,9 @@ final class WorkbookReport {
         Optional<XSSFSheet> plotData = charts.isEmpty()
                 ? Optional.empty()
                 : Optional.of(workbook.createSheet(freeName(parts.words().get("plotData"))));
-        writers.values().stream().limit(1).forEach(first -> first.contents(sheetNames()));
-        writers.values().forEach(writer -> writer.links().forEach(this::link));
-        writers.values().forEach(writer -> writer.totals().forEach(this::follow));
+        writers.values().stream().limit(1).forEach(first -> first.summary().contents(sheetNames()));
+        writers.values().forEach(writer -> writer.summary().links().forEach(this::link));
+        writers.values().forEach(writer -> writer.summary().totals().forEach(this::follow));
         writers.values().forEach(SheetWriter::finish);
         plotData.ifPresent(sheet -> new ChartWriter(parts, tables, sheet).write(charts));
         nameColumns();
@@ -101,7 +101,7 @@ final class WorkbookReport {
         }
         if (first) {
             // the sheet of plot data comes on top
-            writer.keepContents(document.sheets().size());
+            writer.summary().keepContents(document.sheets().size());
         }
         writer.blocks(sheet.blocks());
         writer.tables().forEach(place -> tables.putIfAbsent(place.table().name(), place));
@@ -143,7 +143,7 @@ final class WorkbookReport {
                 .flatMap(this::sheetOf)
                 .ifPresent(sheet -> {
                     link.cell().setCellValue(sheet);
-                    SheetWriter.link(link.cell(), TablePlace.quoted(sheet) + "!A1");
+                    SheetRows.link(link.cell(), TablePlace.quoted(sheet) + "!A1");
                 });
     }
 

@@ -118,7 +118,7 @@ class WorkbookReportTest {
     @ParameterizedTest
     @ValueSource(strings = {"=1+1", "+44 gin", "-2 rounds", "@home", "\tx"})
     void whatSpreadsheetsTakeForAFormulaIsQuoted(String text) {
-        assertThat(SheetWriter.startsLikeFormula(text)).isTrue();
+        assertThat(SheetRows.startsLikeFormula(text)).isTrue();
     }
 
     @Test
