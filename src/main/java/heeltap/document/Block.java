@@ -15,7 +15,8 @@ public sealed interface Block
                 Block.Beside,
                 Block.Cards,
                 ScatterChart,
-                BarChart {
+                BarChart,
+                LineChart {
     /** A paragraph. */
     record Paragraph(String text) implements Block {}
 

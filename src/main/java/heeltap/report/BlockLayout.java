@@ -2,6 +2,7 @@ package heeltap.report;
 
 import heeltap.document.BarChart;
 import heeltap.document.Block;
+import heeltap.document.LineChart;
 import heeltap.document.ScatterChart;
 import heeltap.document.Section;
 import heeltap.report.Faces.Face;
@@ -20,6 +21,7 @@ final class BlockLayout {
     private static final float SMALLEST = 7;
 
     private static final float AIR = 10;
+    private static final float LINES_HEIGHT = 190;
     /** What may stand under a plot: names for which it has no room. */
     private static final float UNDER_CHART = 16;
     /** Of a page: no plot is lower where it could be higher on a page of its own. */
@@ -170,7 +172,7 @@ final class BlockLayout {
         } else if (block instanceof Block.Cards cards) {
             return cardSlabs(cards, width, tag);
         }
-        return bars((BarChart) block, tag, said);
+        return block instanceof LineChart chart ? lines(chart, tag, said) : bars((BarChart) block, tag, said);
     }
 
     private List<Slab> paragraph(String text, Ink ink, Tag tag, float before) {
@@ -190,7 +192,10 @@ final class BlockLayout {
 
     /** What a paragraph before it leads up to. */
     private static boolean isShown(Block block) {
-        return block instanceof Block.TableView || block instanceof ScatterChart || block instanceof BarChart;
+        return block instanceof Block.TableView
+                || block instanceof ScatterChart
+                || block instanceof BarChart
+                || block instanceof LineChart;
     }
 
     private static List<Slab> keptTogether(List<? extends Piece> slabs) {
@@ -284,17 +289,22 @@ final class BlockLayout {
         return slabs;
     }
 
+    private List<Slab> lines(LineChart chart, Tag tag, String said) {
+        List<Slab> slabs = new ArrayList<>(title(chart.title(), tag, said));
+        float wide = Math.min(width, MEASURE);
+        Tag picture = tag.picture(chart.title() + ". " + chart.valueTitle() + ".");
+        LineDrawing drawing = new LineDrawing(faces, printing, chart, wide, LINES_HEIGHT);
+        slabs.add(Slab.of(
+                4,
+                LINES_HEIGHT,
+                (canvas, x, top) -> canvas.drawing(picture, x, top, wide, LINES_HEIGHT, drawing::draw)));
+        return slabs;
+    }
+
     private List<Slab> bars(BarChart chart, Tag tag, String said) {
         List<Slab> slabs = new ArrayList<>(title(chart.title(), tag, said));
         if (chart.bars().isEmpty()) {
             slabs.addAll(paragraph(printing.words().get("none"), Ink.NOTE, tag.child("P"), 4));
-        } else if (chart.lines()) {
-            float height = 170;
-            float wide = Math.min(width, MEASURE);
-            Tag picture = tag.picture(chart.title() + ". " + chart.valueTitle() + ".");
-            LineDrawing drawing = new LineDrawing(faces, printing, chart, wide, height);
-            slabs.add(Slab.of(
-                    4, height, (canvas, x, top) -> canvas.drawing(picture, x, top, wide, height, drawing::draw)));
         } else {
             slabs.addAll(new BarLayout(faces, printing, Math.min(width, MEASURE)).slabs(chart, tag));
         }

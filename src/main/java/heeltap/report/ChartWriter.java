@@ -3,6 +3,7 @@ package heeltap.report;
 import heeltap.document.BarChart;
 import heeltap.document.ColumnDigits;
 import heeltap.document.Format;
+import heeltap.document.LineChart;
 import heeltap.document.ScatterChart;
 import heeltap.document.ScatterChart.Cut;
 import heeltap.document.ScatterChart.Kind;
@@ -49,6 +50,8 @@ final class ChartWriter {
             XSSFClientAnchor anchor = NativeCharts.anchor(place.sheet(), place.row(), place.rows());
             if (place.chart() instanceof ScatterChart chart) {
                 scatter(chart, new NativeScatter(parts, place, anchor, chart));
+            } else if (place.chart() instanceof LineChart chart) {
+                lines(chart, place.sheet(), anchor);
             } else {
                 bars((BarChart) place.chart(), place.sheet(), anchor);
             }
@@ -154,6 +157,24 @@ final class ChartWriter {
         if (!labels.isEmpty()) {
             NativeBars.draw(parts, on, anchor, chart, labels, values, range(0, from), range(2, from));
         }
+        next++;
+    }
+
+    private void lines(LineChart chart, XSSFSheet on, XSSFClientAnchor anchor) {
+        headings(chart.title(), chart.valueTitle(), "");
+        List<String> ranges = new ArrayList<>();
+        for (LineChart.Line line : chart.lines()) {
+            int from = next;
+            for (int i = 0; i < chart.labels().size(); i++) {
+                XSSFRow row = sheet.createRow(next++);
+                text(row, 0, chart.labels().get(i));
+                text(row, 1, line.name());
+                line.values().get(i).ifPresent(value -> number(row, 2, value.toDouble(), chart.format()));
+            }
+            ranges.add(range(0, from));
+            ranges.add(range(2, from));
+        }
+        NativeLines.draw(parts, on, anchor, chart, ranges);
         next++;
     }
 

@@ -2,8 +2,6 @@ package heeltap.report;
 
 import heeltap.document.BarChart;
 import java.util.List;
-import org.apache.poi.xddf.usermodel.XDDFLineProperties;
-import org.apache.poi.xddf.usermodel.XDDFSolidFillProperties;
 import org.apache.poi.xddf.usermodel.chart.AxisCrossBetween;
 import org.apache.poi.xddf.usermodel.chart.AxisCrosses;
 import org.apache.poi.xddf.usermodel.chart.AxisOrientation;
@@ -15,13 +13,12 @@ import org.apache.poi.xddf.usermodel.chart.XDDFBarChartData;
 import org.apache.poi.xddf.usermodel.chart.XDDFCategoryAxis;
 import org.apache.poi.xddf.usermodel.chart.XDDFChartData;
 import org.apache.poi.xddf.usermodel.chart.XDDFDataSourcesFactory;
-import org.apache.poi.xddf.usermodel.chart.XDDFLineChartData;
 import org.apache.poi.xddf.usermodel.chart.XDDFValueAxis;
 import org.apache.poi.xssf.usermodel.XSSFChart;
 import org.apache.poi.xssf.usermodel.XSSFClientAnchor;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
 
-/** A native chart of bars, or of a line by month. */
+/** A native chart of bars. */
 final class NativeBars {
     private NativeBars() {}
 
@@ -35,30 +32,24 @@ final class NativeBars {
             String labelRange,
             String valueRange) {
         XSSFChart drawing = NativeCharts.on(sheet, anchor, chart.title());
-        XDDFCategoryAxis names = drawing.createCategoryAxis(chart.lines() ? AxisPosition.BOTTOM : AxisPosition.LEFT);
-        XDDFValueAxis numbers = drawing.createValueAxis(chart.lines() ? AxisPosition.LEFT : AxisPosition.BOTTOM);
+        XDDFCategoryAxis names = drawing.createCategoryAxis(AxisPosition.LEFT);
+        XDDFValueAxis numbers = drawing.createValueAxis(AxisPosition.BOTTOM);
         numbers.setTitle(chart.valueTitle());
         double greatest = values.stream().mapToDouble(Math::abs).max().orElse(0);
         numbers.setNumberFormat(NativeCharts.axisPattern(parts, chart.format(), greatest));
         numbers.setCrossBetween(AxisCrossBetween.BETWEEN);
         names.setTickLabelPosition(AxisTickLabelPosition.LOW);
-        XDDFChartData data = drawing.createData(chart.lines() ? ChartTypes.LINE : ChartTypes.BAR, names, numbers);
+        XDDFBarChartData data = (XDDFBarChartData) drawing.createData(ChartTypes.BAR, names, numbers);
         data.setVaryColors(false);
         XDDFChartData.Series series = data.addSeries(
                 XDDFDataSourcesFactory.fromArray(labels.toArray(String[]::new), labelRange),
                 XDDFDataSourcesFactory.fromArray(values.toArray(Double[]::new), valueRange));
         series.setTitle(chart.valueTitle(), null);
-        XDDFSolidFillProperties accent = NativeCharts.fill(Look.ACCENT);
-        if (data instanceof XDDFBarChartData bars) {
-            bars.setBarDirection(BarDirection.BAR);
-            bars.setGapWidth(60);
-            names.setOrientation(AxisOrientation.MAX_MIN);
-            numbers.setCrosses(AxisCrosses.MAX);
-            series.setFillProperties(accent);
-        } else if (series instanceof XDDFLineChartData.Series line) {
-            line.setSmooth(false);
-            series.setLineProperties(new XDDFLineProperties(accent));
-        }
+        series.setFillProperties(NativeCharts.fill(Look.ACCENT));
+        data.setBarDirection(BarDirection.BAR);
+        data.setGapWidth(60);
+        names.setOrientation(AxisOrientation.MAX_MIN);
+        numbers.setCrosses(AxisCrosses.MAX);
         drawing.plot(data);
     }
 }

@@ -2,6 +2,7 @@ package heeltap.report;
 
 import heeltap.document.BarChart;
 import heeltap.document.Block;
+import heeltap.document.LineChart;
 import heeltap.document.ScatterChart;
 import java.util.ArrayList;
 import java.util.List;
@@ -126,7 +127,7 @@ final class SheetWriter {
             });
         } else if (block instanceof Block.TableView view) {
             tables.write(view, hides);
-        } else if (block instanceof ScatterChart || block instanceof BarChart) {
+        } else if (block instanceof ScatterChart || block instanceof BarChart || block instanceof LineChart) {
             int high = block instanceof ScatterChart chart
                     ? CHART_ROWS + Math.min(20, chart.points().size() / 4)
                     : 18;

@@ -3,6 +3,7 @@ package heeltap.report;
 import heeltap.document.BarChart;
 import heeltap.document.Block;
 import heeltap.document.Document;
+import heeltap.document.LineChart;
 import heeltap.document.ScatterChart;
 import heeltap.document.Section;
 import heeltap.document.WorkbookSheet;
@@ -162,6 +163,9 @@ final class WorkbookReport {
         if (block instanceof Block.TableView view && other instanceof Block.TableView second) {
             return view.table().name().equals(second.table().name());
         } else if (block instanceof ScatterChart chart && other instanceof ScatterChart second) {
+            return chart.name().equals(second.name());
+        }
+        if (block instanceof LineChart chart && other instanceof LineChart second) {
             return chart.name().equals(second.name());
         }
         return block instanceof BarChart chart

@@ -6,6 +6,7 @@ import heeltap.document.CellValue;
 import heeltap.document.Document;
 import heeltap.document.Finding;
 import heeltap.document.Format;
+import heeltap.document.LineChart;
 import heeltap.document.Section;
 import heeltap.document.Table;
 import heeltap.document.WorkbookSheet;
@@ -122,8 +123,8 @@ final class Layout {
                 .toList();
         return largest.isEmpty()
                 ? Optional.empty()
-                : Optional.of(new BarChart(
-                        name, words.say("chart." + name), words.say(valueTitle), Format.MONEY, largest, false));
+                : Optional.of(
+                        new BarChart(name, words.say("chart." + name), words.say(valueTitle), Format.MONEY, largest));
     }
 
     private List<Block> preparations() {
@@ -219,21 +220,32 @@ final class Layout {
         return chart("unexplained", "column.unexplained_cost", bars);
     }
 
-    /** Cost percent by month, when three or more months are present. */
-    private Optional<BarChart> costByMonth() {
-        List<BarChart.Bar> bars = review.months().stream()
-                .flatMap(month -> Overview.of(month, review.currency()).costPercent().stream()
-                        .map(percent -> new BarChart.Bar(month.month().toString(), percent)))
-                .toList();
-        return bars.size() < 3
+    /** Cost of goods over net sales by month, as theory and as the counts have it, when three or more months are present. */
+    private Optional<LineChart> costByMonth() {
+        List<Exact> theory = new ArrayList<>();
+        List<Optional<Exact>> actual = new ArrayList<>();
+        List<String> labels = new ArrayList<>();
+        for (MonthFigures month : review.months()) {
+            StockGroups.theoreticalPercent(review.book(), month, review.currency())
+                    .ifPresent(percent -> {
+                        labels.add(words.month(month.month()));
+                        theory.add(percent);
+                        actual.add(StockGroups.actualPercent(review.book(), month, review.currency(), words));
+                    });
+        }
+        return labels.size() < 3
                 ? Optional.empty()
-                : Optional.of(new BarChart(
+                : Optional.of(new LineChart(
                         "cost-by-month",
                         words.say("chart.cost-by-month"),
-                        words.say("figure.cost-percent"),
+                        words.say("chart.cost-by-month.axis"),
                         Format.PERCENT,
-                        bars,
-                        true));
+                        labels,
+                        List.of(
+                                new LineChart.Line(words.say("column.actual_cost_percent"), actual),
+                                new LineChart.Line(
+                                        words.say("column.theoretical_cost_percent"),
+                                        theory.stream().map(Optional::of).toList()))));
     }
 
     private List<Block> setAsideBlocks() {

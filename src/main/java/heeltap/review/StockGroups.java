@@ -94,6 +94,15 @@ final class StockGroups {
                 .done();
     }
 
+    /** The total row's; empty where nothing was counted. */
+    static Optional<Exact> actualPercent(Book book, MonthFigures month, Currency currency, Words words) {
+        Table groups = table(book, month, currency, words);
+        return groups.total()
+                .map(row -> row.cells().get(groups.indexOf("actual_cost_percent")))
+                .filter(CellValue.Figure.class::isInstance)
+                .map(percent -> ((CellValue.Figure) percent).number());
+    }
+
     /** Of all goods, over the net sales of the drinks made of them. */
     static Optional<Exact> theoreticalPercent(Book book, MonthFigures month, Currency currency) {
         Money cost = sums(book, month, currency).values().stream()

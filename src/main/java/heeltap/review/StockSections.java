@@ -115,8 +115,7 @@ final class StockSections {
                 words.say("margin-steps.heading", words.month(margin.fromMonth())),
                 words.say("column.margin_effect"),
                 Format.MONEY,
-                bars,
-                false);
+                bars);
     }
 
     /** The journal, and the sums that must agree behind it. */

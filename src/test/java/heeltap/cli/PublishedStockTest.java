@@ -4,14 +4,15 @@ import static heeltap.cli.WrittenBar.Reviewed.number;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import heeltap.cli.WrittenBar.Reviewed;
-import heeltap.document.BarChart;
 import heeltap.document.CellValue;
+import heeltap.document.LineChart;
 import heeltap.quantity.Exact;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -152,16 +153,20 @@ class PublishedStockTest {
                                 && CellValue.of("net sales").equals(row.get("measure")))
                         .map(row -> cents(row, "amount").toPlainString()))
                 .containsExactly("2340.00", "0.00", "6000.00", "0.00", "0.00");
-        List<BarChart> charts = review.review().document().sections().stream()
+        List<LineChart> charts = review.review().document().sections().stream()
                 .flatMap(section -> section.blocks().stream())
-                .filter(BarChart.class::isInstance)
-                .map(BarChart.class::cast)
-                .filter(chart -> chart.name().equals("cost-by-month"))
+                .filter(LineChart.class::isInstance)
+                .map(LineChart.class::cast)
                 .toList();
         assertThat(charts).hasSize(1);
-        assertThat(charts.get(0).bars())
-                .extracting(BarChart.Bar::label)
-                .containsExactly("2025-07", "2026-05", "2026-06", "2026-07");
+        LineChart chart = charts.get(0);
+        assertThat(chart.name()).isEqualTo("cost-by-month");
+        assertThat(chart.labels()).containsExactly("July 2025", "May 2026", "June 2026", "July 2026");
+        // only July was counted: the other months have no actual cost
+        assertThat(chart.lines().get(0).values())
+                .extracting(Optional::isPresent)
+                .containsExactly(false, false, false, true);
+        assertThat(chart.lines().get(1).values()).allMatch(Optional::isPresent);
     }
 
     @Test
@@ -169,8 +174,7 @@ class PublishedStockTest {
         WrittenBar bar = openStax("fifo").file("2026-06/sales.csv", "Date|Item|Quantity|Net", "2026-06-03|Camera|1|30");
         assertThat(bar.review(folder).review().document().sections().stream()
                         .flatMap(section -> section.blocks().stream())
-                        .filter(BarChart.class::isInstance)
-                        .map(block -> ((BarChart) block).name()))
-                .doesNotContain("cost-by-month");
+                        .filter(LineChart.class::isInstance))
+                .isEmpty();
     }
 }

@@ -5,6 +5,7 @@ import heeltap.document.Block;
 import heeltap.document.CellValue;
 import heeltap.document.Document;
 import heeltap.document.Finding;
+import heeltap.document.LineChart;
 import heeltap.document.ScatterChart;
 import heeltap.document.Section;
 import heeltap.document.Table;
@@ -15,6 +16,7 @@ import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Collectors;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.interactive.documentnavigation.outline.PDOutlineItem;
@@ -80,6 +82,15 @@ public final class ReportDumps {
         } else if (block instanceof BarChart chart) {
             line(text, "bars " + chart.name(), chart.title(), chart.valueTitle());
             chart.bars().forEach(bar -> line(text, bar.label(), number(bar.value())));
+        } else if (block instanceof LineChart chart) {
+            line(text, "lines " + chart.name(), chart.title(), chart.valueTitle());
+            chart.lines()
+                    .forEach(line -> line(
+                            text,
+                            line.name(),
+                            line.values().stream()
+                                    .map(value -> value.map(ReportDumps::number).orElse("-"))
+                                    .collect(Collectors.joining(" "))));
         }
     }
 

@@ -8,6 +8,7 @@ import heeltap.document.Column;
 import heeltap.document.Document;
 import heeltap.document.Finding;
 import heeltap.document.Format;
+import heeltap.document.LineChart;
 import heeltap.document.ScatterChart;
 import heeltap.document.ScatterChart.Cut;
 import heeltap.document.ScatterChart.Kind;
@@ -26,6 +27,7 @@ import java.util.Currency;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.stream.IntStream;
 import org.jspecify.annotations.NullMarked;
 
 /** An invented bar's month with everything that makes a report hard: long names, other scripts, negatives, empty tables. */
@@ -83,9 +85,17 @@ final class SampleDocument {
                 Optional.empty());
         ScatterChart popularity = chart("all-cost", "Cost against popularity", drinks, true);
         ScatterChart margin = chart("all-margin", "Margin against popularity", drinks, false);
-        BarChart bars = new BarChart(
-                "drivers", "What moved the margin", "effect on margin, EUR", Format.MONEY, movement(), false);
-        BarChart line = new BarChart("sales", "Net sales by month", "net sales, EUR", Format.MONEY, months(), true);
+        BarChart bars =
+                new BarChart("drivers", "What moved the margin", "effect on margin, EUR", Format.MONEY, movement());
+        LineChart line = new LineChart(
+                "sales",
+                "Net sales by month",
+                "net sales, EUR",
+                Format.MONEY,
+                IntStream.rangeClosed(1, 10)
+                        .mapToObj(i -> "2026-" + (i < 10 ? "0" : "") + i)
+                        .toList(),
+                List.of(new LineChart.Line("this year", months(0)), new LineChart.Line("last year", months(1))));
         return new Document(
                 "The Salt & Anchor, Hôtel de la Mer",
                 YearMonth.of(2026, 10),
@@ -391,11 +401,11 @@ final class SampleDocument {
                 new BarChart.Bar("Own price changes", Exact.of("330.1")));
     }
 
-    private static List<BarChart.Bar> months() {
-        List<BarChart.Bar> bars = new ArrayList<>();
-        for (int i = 1; i <= 10; i++) {
-            bars.add(new BarChart.Bar("2026-" + (i < 10 ? "0" : "") + i, Exact.of(40000 + (i * 7919L) % 9000)));
-        }
-        return bars;
+    /** With a gap in April. */
+    private static List<Optional<Exact>> months(int shift) {
+        return IntStream.rangeClosed(1, 10)
+                .mapToObj(i ->
+                        i == 4 ? Optional.<Exact>empty() : Optional.of(Exact.of(40000 + ((i + shift) * 7919L) % 9000)))
+                .toList();
     }
 }
