@@ -25,7 +25,7 @@ final class BlockLayout {
     /** What may stand under a plot: names for which it has no room. */
     private static final float UNDER_CHART = 16;
     /** Of a page: no plot is lower where it could be higher on a page of its own. */
-    private static final float LEAST_PLOT = 0.6f;
+    private static final float LEAST_PLOT = 0.8f;
     /** So many points, and no fewer, run in two columns. */
     private static final int MANY_POINTS = 5;
     /** So many rows, and no fewer, of a narrow table too. */

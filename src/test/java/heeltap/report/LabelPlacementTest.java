@@ -30,6 +30,13 @@ class LabelPlacementTest {
         everyNameStandsFree(menu(drinks, new Random(seed)), 742, 439);
     }
 
+    /** So does what the heading of a section leaves of a page. */
+    @Property(tries = 12)
+    void everyDrinkOfALargeMenuIsNamedUnderAHeading(
+            @ForAll @IntRange(min = 5, max = 80) int drinks, @ForAll long seed) {
+        everyNameStandsFree(menu(drinks, new Random(seed)), 742, 350);
+    }
+
     /** Half a page holds up to twenty-five. */
     @Property(tries = 8)
     void everyDrinkOfASmallMenuIsNamedOnHalfAPage(@ForAll @IntRange(min = 1, max = 25) int drinks, @ForAll long seed) {
