@@ -11,6 +11,8 @@ final class ColumnWidths {
     private static final float NARROW = 0.72f;
     /** Type of this size reads like the largest. */
     private static final float FULL = Look.TABLE - 0.5f;
+    /** Smaller type must save so much. */
+    private static final float MUCH_LOWER = 0.85f;
     /** In smaller type it is better that names wrap. */
     private static final float SMALL = 6.75f;
     /** A text that is wider than this is a sentence, not a name, and wraps. */
@@ -61,15 +63,9 @@ final class ColumnWidths {
      * Empty where even the smallest type does not fit.
      */
     static Optional<ColumnWidths> of(TableLayout layout, List<Integer> columns) {
-        for (float size = Look.TABLE; size >= SMALL; size -= STEP) {
-            Wants wants = new Wants(layout, columns, size);
-            if (sum(wants.natural) <= wants.room) {
-                return Optional.of(spread(layout, columns, size, wants.natural, wants.gap, wants.room));
-            }
-            float[] names = wants.names();
-            if (sum(names) <= wants.room) {
-                return Optional.of(new ColumnWidths(size, between(wants.natural, names, wants.room), wants.gap, false));
-            }
+        Optional<ColumnWidths> largest = namesWhole(layout, columns);
+        if (largest.isPresent()) {
+            return largest;
         }
         for (float size = Look.TABLE; size >= Look.TABLE_FLOOR; size -= STEP) {
             Wants wants = new Wants(layout, columns, size);
@@ -80,6 +76,31 @@ final class ColumnWidths {
             }
         }
         return Optional.empty();
+    }
+
+    /** The largest type; a smaller one where that saves much height, since fewer sentences wrap. */
+    private static Optional<ColumnWidths> namesWhole(TableLayout layout, List<Integer> columns) {
+        Optional<ColumnWidths> best = Optional.empty();
+        float lowest = 0;
+        for (float size = Look.TABLE; size >= SMALL; size -= STEP) {
+            Wants wants = new Wants(layout, columns, size);
+            boolean allWhole = sum(wants.natural) <= wants.room;
+            float[] names = wants.names();
+            if (allWhole || sum(names) <= wants.room) {
+                ColumnWidths found = allWhole
+                        ? spread(layout, columns, size, wants.natural, wants.gap, wants.room)
+                        : new ColumnWidths(size, between(wants.natural, names, wants.room), wants.gap, false);
+                float height = layout.height(columns, found.widths, size);
+                if (best.isEmpty() || height < lowest * MUCH_LOWER) {
+                    best = Optional.of(found);
+                    lowest = height;
+                }
+            }
+            if (allWhole) {
+                return best;
+            }
+        }
+        return best;
     }
 
     /** What columns want in a size of type, in points. */

@@ -35,24 +35,33 @@ final class TableLayout {
     private final TableView view;
     private final Table table;
     private final ColumnDigits digits;
+    private final CellWidths cells;
     private final float rowPadding;
 
     TableLayout(Faces faces, Printing printing, float available, TableView view) {
-        this(faces, printing, available, view, ROW_PADDING);
-    }
-
-    private TableLayout(Faces faces, Printing printing, float available, TableView view, float rowPadding) {
-        this.rowPadding = rowPadding;
+        this.rowPadding = ROW_PADDING;
         this.faces = faces;
         this.printing = printing;
         this.available = available;
         this.view = view;
         this.table = view.table();
         this.digits = new ColumnDigits(table, printing.currencyDecimals());
+        this.cells = new CellWidths(table, faces, this::text);
+    }
+
+    private TableLayout(TableLayout same, float rowPadding) {
+        this.rowPadding = rowPadding;
+        this.faces = same.faces;
+        this.printing = same.printing;
+        this.available = same.available;
+        this.view = same.view;
+        this.table = same.table;
+        this.digits = same.digits;
+        this.cells = same.cells;
     }
 
     RowSet rows(Tag section) {
-        TableLayout close = new TableLayout(faces, printing, available, view, CLOSE_PADDING);
+        TableLayout close = new TableLayout(this, CLOSE_PADDING);
         return new RowSet(slabs(section), close.slabs(section));
     }
 
@@ -268,17 +277,19 @@ final class TableLayout {
         Ink heading = headingInk(size);
         boolean numeric = head.format().isNumeric();
         float least = heading.widestWord(faces, head.heading());
-        float[] wants = {Math.max(least, Math.min(heading.width(faces, head.heading()), numeric ? 52 : 90)), least};
-        for (TableRow row : table.rows()) {
-            widen(wants, text(row, column), ink(row.emphasis(), false, true, size), numeric);
-        }
-        table.total().ifPresent(row -> widen(wants, text(row, column), ink(row.emphasis(), true, true, size), numeric));
-        return wants;
+        float natural = Math.max(least, Math.min(heading.width(faces, head.heading()), numeric ? 52 : 90));
+        float widest = cells.widest(column, size);
+        float unbroken = numeric ? widest : Math.min(LONGEST_KEPT_WORD, cells.widestWord(column, size));
+        return new float[] {Math.max(natural, widest), Math.max(least, unbroken)};
     }
 
-    private void widen(float[] wants, String text, Ink ink, boolean numeric) {
-        float width = ink.width(faces, text);
-        wants[0] = Math.max(wants[0], width);
-        wants[1] = Math.max(wants[1], numeric ? width : Math.min(LONGEST_KEPT_WORD, ink.widestWord(faces, text)));
+    /** About how high the rows are together where the columns have so much room each, in points. */
+    float height(List<Integer> columns, float[] widths, float size) {
+        float[] room = widths.clone();
+        for (int c = 0; c < room.length; c++) {
+            room[c] -= indent(columns, c);
+        }
+        int rows = table.rows().size();
+        return cells.lines(columns, room, size) * size * 1.25f + 2 * rowPadding * rows;
     }
 }
