@@ -76,6 +76,11 @@ record Candidate(
         return !allowed.isEmpty();
     }
 
+    /** Whether its price says how wide the group's prices lie: not where the book or the till must be wrong. */
+    boolean isInRange() {
+        return hasPrice() && presentPrice().isPositive() && drink.farPrice().isEmpty();
+    }
+
     /** Net margin a serve at a price; statistics, not money. */
     double margin(Money price) {
         Money net = drink.priced().netAt(price).orElseThrow();

@@ -87,12 +87,11 @@ final class GroupPricing {
                 .reduce(Exact.ZERO, Exact::plus);
     }
 
-    /** Highest over lowest price of the whole group, and the widest by the principle. */
+    /** Lowest and highest price of the whole group, far ones aside, and the widest opening by the principle. */
     private static double[] range(List<Candidate> all) {
         double[] prices = all.stream()
-                .filter(Candidate::hasPrice)
+                .filter(Candidate::isInRange)
                 .mapToDouble(c -> c.presentPrice().amount().toDouble())
-                .filter(price -> price > 0)
                 .toArray();
         double lowest = Arrays.stream(prices).min().orElse(1);
         double highest = Arrays.stream(prices).max().orElse(1);
@@ -104,7 +103,7 @@ final class GroupPricing {
         double lowestOther = Double.POSITIVE_INFINITY;
         double highestOther = 0;
         for (Candidate other : all) {
-            if (!other.modelled() && other.hasPrice() && other.presentPrice().isPositive()) {
+            if (!other.modelled() && other.isInRange()) {
                 double price = other.allowed().get(0).amount().toDouble();
                 lowestOther = Math.min(lowestOther, price);
                 highestOther = Math.max(highestOther, price);

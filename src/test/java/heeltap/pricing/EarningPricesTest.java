@@ -244,6 +244,27 @@ class EarningPricesTest {
         assertThat(group.changed()).isPositive();
     }
 
+    /** A price of 100 in the book where guests paid 10 says nothing of how wide the group's prices lie. */
+    @Test
+    void aPriceFarFromWhatGuestsPaidWidensNoRange() {
+        List<EarningDrink> drinks = new ArrayList<>(drinks("4", "4.5", "4.2", "5"));
+        PricedDrink wrong = new PricedDrink(
+                "D0",
+                "G",
+                Optional.of(Money.of("100")),
+                Optional.of(Money.of("10")),
+                Optional.of(Money.of("4")),
+                Money.ZERO,
+                Exact.of(22),
+                Optional.of(Exact.ZERO),
+                false);
+        drinks.set(0, new EarningDrink(wrong, Optional.empty(), Optional.empty(), Optional.of(Money.of("10"))));
+        GroupSuggestion group = suggest(drinks, month(), rules("8"), ElasticityPrior.ofBar(Exact.of("-0.3")));
+        assertThat(kinds(group).get(0)).isEqualTo(PriceReason.Kind.PRICE_FAR);
+        assertThat(group.changed()).isPositive();
+        assertThat(kinds(group)).doesNotContain(PriceReason.Kind.OUT_OF_RANGE, PriceReason.Kind.RANGE_LIMIT);
+    }
+
     @Test
     void theLawsFloorWinsAndNoSuggestionLiesBelowIt() {
         PricingRules law = new PricingRules(

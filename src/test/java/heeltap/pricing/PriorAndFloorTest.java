@@ -22,8 +22,9 @@ class PriorAndFloorTest {
     void priorsArePublishedMeansTimesTheBarsFactor(Beverage beverage, String reported, String corrected) {
         ElasticityPrior first = ElasticityPrior.published(beverage, PublishedElasticity.REPORTED);
         ElasticityPrior second = ElasticityPrior.published(beverage, PublishedElasticity.CORRECTED);
-        assertThat(first.mean().dividedBy(ElasticityPrior.BAR_FACTOR)).isEqualTo(Exact.of(reported));
-        assertThat(second.mean().dividedBy(ElasticityPrior.BAR_FACTOR)).isEqualTo(Exact.of(corrected));
+        // one bar against a whole market: an assumption, no source
+        assertThat(first.mean()).isEqualTo(Exact.of(reported).times(Exact.of("1.5")));
+        assertThat(second.mean()).isEqualTo(Exact.of(corrected).times(Exact.of("1.5")));
         assertThat(first.source()).isEqualTo(ElasticityPrior.Source.REPORTED);
         assertThat(second.source()).isEqualTo(ElasticityPrior.Source.CORRECTED);
     }
