@@ -33,7 +33,7 @@ final class DrinkTable {
                 .formula(
                         "cost_percent",
                         "IF(OR({cost}=\"\",{net_price}=\"\"),\"\",IF({net_price}=0,\"\",{cost}/{net_price}*100))")
-                .formula("mix_percent", "{sold}/SUMIF({group:all},{group},{sold:all})*100")
+                .formula("mix_percent", TableShape.share("sold", "group"))
                 .formula("margin", "IF(OR({cost}=\"\",{net_price}=\"\"),\"\",{net_price}-{cost})")
                 .formula("total_margin", "IF({margin}=\"\",\"\",{margin}*{sold})")
                 .totalFormula("sold", "SUM({sold:all})")

@@ -95,6 +95,18 @@ record TableShape(String name, Map<String, Format> columns) {
         }
     }
 
+    /**
+     * The live formula of a row's share, in percent, of all rows with the same name. Names are compared as they are: marks
+     * that would stand for other letters, or for a comparison, mean themselves.
+     */
+    static String share(String amount, String name) {
+        String literal = "{" + name + "}";
+        for (String mark : new String[] {"~", "*", "?"}) {
+            literal = "SUBSTITUTE(" + literal + ",\"" + mark + "\",\"~" + mark + "\")";
+        }
+        return "{" + amount + "}/SUMIF({" + name + ":all},\"=\"&" + literal + ",{" + amount + ":all})*100";
+    }
+
     /** The cells of one row by key; a key never set is blank, a key the shape lacks is a mistake. */
     static final class Cells {
         private final Map<String, CellValue> values = new LinkedHashMap<>();

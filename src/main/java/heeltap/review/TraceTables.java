@@ -84,9 +84,8 @@ final class TraceTables {
 
     /** Theoretical use of each ingredient by drink, the largest user first. */
     static Table useByDrink(Book book, MonthFigures month, Words words) {
-        Filling table = Shapes.USE_BY_DRINK
-                .fill(words.texts())
-                .formula("share_percent", "{use}/SUMIF({ingredient:all},{ingredient},{use:all})*100");
+        Filling table =
+                Shapes.USE_BY_DRINK.fill(words.texts()).formula("share_percent", TableShape.share("use", "ingredient"));
         for (Ingredient ingredient : book.ingredients()) {
             String name = ingredient.name();
             Exact all = month.use().byIngredient().getOrDefault(name, Exact.ZERO);
@@ -168,7 +167,7 @@ final class TraceTables {
         Filling table = Shapes.LOSSES
                 .fill(words.texts())
                 .totalFormula("cost", "SUM({cost:all})")
-                .formula("share_percent", "{amount}/SUMIF({ingredient:all},{ingredient},{amount:all})*100");
+                .formula("share_percent", TableShape.share("amount", "ingredient"));
         Money all = Money.ZERO;
         for (Ingredient ingredient : book.ingredients()) {
             Reconciliation line =

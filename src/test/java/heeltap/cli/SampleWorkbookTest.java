@@ -106,6 +106,37 @@ class SampleWorkbookTest {
         }
     }
 
+    /** Names in which a formula could see a pattern or a comparison. */
+    @Test
+    void namesMeanThemselvesInFormulas(@TempDir Path folder) throws IOException {
+        Path bar = new WrittenBar()
+                .file("book/settings.csv", "Setting|Value", "currency|EUR", "menu prices include tax|no")
+                .file(
+                        "book/ingredients.csv",
+                        "Ingredient|Measure|List price|List pack|Group",
+                        "Gin?|ml|14|70cl|>5",
+                        "Gin1|ml|20|70cl|>5",
+                        "<3|ml|10|70cl|~")
+                .file("book/drinks.csv", "Drink|Price|Category", "A*|10|?x", "AB|10|yx", "Quiet|9|>2")
+                .file(
+                        "book/specs.csv",
+                        "Item|Ingredient|Amount|Unit",
+                        "A*|Gin?|50|ml",
+                        "AB|Gin1|50|ml",
+                        "AB|Gin?|10|ml",
+                        "A*|<3|5|ml",
+                        "Quiet|<3|50|ml")
+                .file("2026-10/sales.csv", "Date|Item|Quantity|Net", "2026-10-02|A*|10|100", "2026-10-03|AB|5|50")
+                .file(
+                        "2026-10/losses.csv",
+                        "Date|Item|Quantity|Unit|Reason",
+                        "2026-10-02|Gin?|10|ml|spill",
+                        "2026-10-02|Gin1|20|ml|spill",
+                        "2026-10-02|Gin?|30|ml|breakage")
+                .write(folder.resolve("bar"));
+        evaluatorAgreesWithEveryFigureOfOtherBars(bar, folder.resolve("out"));
+    }
+
     private static List<Path> goldenBars() throws IOException {
         try (Stream<Path> folders = Files.list(Path.of("src/test/resources/heeltap/golden"))) {
             return folders.filter(folder -> !folder.endsWith("every-fatal-fault"))
