@@ -67,7 +67,7 @@ final class BarLayout {
         Tag nameTag = row.child("TD");
         Tag valueTag = row.child("TD");
         return Slab.of(0, height, (canvas, x, top) -> {
-            BlockLayout.lines(canvas, nameTag, ink, x, top + 1.5f, name);
+            TextSlabs.lines(canvas, nameTag, ink, x, top + 1.5f, name);
             float length = (float) (Math.abs(bar.value().toDouble()) * scale);
             boolean below = bar.value().isNegative();
             float left = x + zero - (below ? length : 0);

@@ -5,7 +5,6 @@ import heeltap.document.Block;
 import heeltap.document.LineChart;
 import heeltap.document.ScatterChart;
 import heeltap.document.Section;
-import heeltap.report.Faces.Face;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
@@ -13,19 +12,12 @@ import java.util.Set;
 
 /** The blocks of a section as pieces of a given width. */
 final class BlockLayout {
-    /** No line of running text is longer, so that the eye finds the next. */
-    private static final float MEASURE = 520;
     /** In so much width, and no less, columns stand side by side. */
-    private static final float WIDE = 500;
+    static final float WIDE = 500;
     /** No running text is set smaller. */
     private static final float SMALLEST = 7;
 
     private static final float AIR = 10;
-    private static final float LINES_HEIGHT = 190;
-    /** What may stand under a plot: names for which it has no room. */
-    private static final float UNDER_CHART = 16;
-    /** Of a page: no plot is lower where it could be higher on a page of its own. */
-    private static final float LEAST_PLOT = 0.8f;
     /** So many points, and no fewer, run in two columns. */
     private static final int MANY_POINTS = 5;
     /** So many rows, and no fewer, of a narrow table too. */
@@ -36,6 +28,8 @@ final class BlockLayout {
     private final PageShape shape;
     private final float width;
     private final Ink body;
+    private final TextSlabs texts;
+    private final ChartSlabs charts;
 
     BlockLayout(Faces faces, Printing printing, PageShape shape, float width) {
         this(faces, printing, shape, width, Ink.BODY);
@@ -47,6 +41,8 @@ final class BlockLayout {
         this.shape = shape;
         this.width = width;
         this.body = body;
+        this.texts = new TextSlabs(faces, printing, width, body);
+        this.charts = new ChartSlabs(faces, printing, shape, width, texts);
     }
 
     /** With its heading. */
@@ -70,7 +66,7 @@ final class BlockLayout {
         return Slab.of(24, height, (canvas, x, top) -> {
                     canvas.anchor(section.id(), section.title(), top - 6);
                     canvas.box(x, top, 26, 2.4f, Look.ACCENT);
-                    lines(canvas, tag, Ink.SECTION, x, top + 5, lines);
+                    TextSlabs.lines(canvas, tag, Ink.SECTION, x, top + 5, lines);
                 })
                 .keptWithNext();
     }
@@ -95,7 +91,7 @@ final class BlockLayout {
                     && !belongsTo(block, before)
                     && i + 1 < blocks.size()
                     && (isShown(blocks.get(i + 1)) || (i == 0 && blocks.get(1) instanceof Block.Heading));
-            pieces.addAll(leadsIn ? keptTogether(made) : made);
+            pieces.addAll(leadsIn ? TextSlabs.keptTogether(made) : made);
             said = block instanceof Block.Heading words ? words.text() : said;
             before = block;
         }
@@ -131,15 +127,15 @@ final class BlockLayout {
         } else if (block instanceof Block.Cards cards) {
             return List.of(cards(cards, tag));
         } else if (block instanceof Block.Points points && points.points().size() >= MANY_POINTS && width >= WIDE) {
-            return List.of(columnSet(narrow(0.5f).at(Look.SMALL_BODY).points(points.points(), tag.child("L"))));
+            return List.of(columnSet(narrow(0.5f).at(Look.SMALL_BODY).texts.points(points.points(), tag.child("L"))));
         }
         if (block instanceof ScatterChart chart) {
-            return scatter(chart, tag, said, room);
+            return charts.scatter(chart, tag, said, room);
         }
         return block instanceof Block.Beside beside ? beside(beside, tag, said, room) : slabs(block, tag, said);
     }
 
-    private static float height(List<? extends Piece> pieces) {
+    static float height(List<? extends Piece> pieces) {
         float height = 0;
         for (Piece piece : pieces) {
             height += piece instanceof Slab slab ? slab.before() + slab.height() : 0;
@@ -149,13 +145,13 @@ final class BlockLayout {
 
     private List<Slab> slabs(Block block, Tag tag, String said) {
         if (block instanceof Block.Paragraph paragraph) {
-            return paragraph(paragraph.text(), body, tag.child("P"), 5);
+            return texts.paragraph(paragraph.text(), body, tag.child("P"), 5);
         } else if (block instanceof Block.Heading heading) {
-            return keptTogether(paragraph(heading.text(), Ink.HEADING, tag.child("H2"), 13));
+            return TextSlabs.keptTogether(texts.paragraph(heading.text(), Ink.HEADING, tag.child("H2"), 13));
         } else if (block instanceof Block.Caution caution) {
-            return List.of(caution(caution.text(), tag.child("P")));
+            return List.of(texts.caution(caution.text(), tag.child("P")));
         } else if (block instanceof Block.Points points) {
-            return points(points.points(), tag.child("L"));
+            return texts.points(points.points(), tag.child("L"));
         } else if (block instanceof Block.Figures figures) {
             return new FigureRow(faces, printing, width).slabs(figures.figures(), tag);
         } else if (block instanceof Block.Findings findings) {
@@ -164,7 +160,7 @@ final class BlockLayout {
         } else if (block instanceof Block.TableView view) {
             return table(view, tag, said, false);
         } else if (block instanceof ScatterChart chart) {
-            return scatter(chart, tag, said, shape.contentHeight());
+            return charts.scatter(chart, tag, said, shape.contentHeight());
         } else if (block instanceof Block.Beside beside) {
             return beside(beside, tag, said, shape.contentHeight());
         } else if (block instanceof Block.Columns columns) {
@@ -172,22 +168,9 @@ final class BlockLayout {
         } else if (block instanceof Block.Cards cards) {
             return cardSlabs(cards, width, tag);
         }
-        return block instanceof LineChart chart ? lines(chart, tag, said) : bars((BarChart) block, tag, said);
-    }
-
-    private List<Slab> paragraph(String text, Ink ink, Tag tag, float before) {
-        List<String> lines = ink.wrap(faces, text, Math.min(width, MEASURE));
-        List<Slab> slabs = new ArrayList<>();
-        for (int i = 0; i < lines.size(); i++) {
-            String line = lines.get(i);
-            Slab slab = Slab.of(
-                    i == 0 ? before : 0,
-                    ink.leading(),
-                    (canvas, x, top) -> canvas.text(tag, ink, x, top + ink.size(), line));
-            boolean loneLine = i == 0 || i == lines.size() - 2;
-            slabs.add(loneLine && i < lines.size() - 1 ? slab.keptWithNext() : slab);
-        }
-        return slabs;
+        return block instanceof LineChart chart
+                ? charts.lines(chart, tag, said)
+                : charts.bars((BarChart) block, tag, said);
     }
 
     /** What a paragraph before it leads up to. */
@@ -196,39 +179,6 @@ final class BlockLayout {
                 || block instanceof ScatterChart
                 || block instanceof BarChart
                 || block instanceof LineChart;
-    }
-
-    private static List<Slab> keptTogether(List<? extends Piece> slabs) {
-        return slabs.stream().map(piece -> ((Slab) piece).keptWithNext()).toList();
-    }
-
-    private Slab caution(String text, Tag tag) {
-        Ink word = new Ink(Face.BOLD, body.size(), Look.ACCENT);
-        float wide = Math.min(width, MEASURE + 24);
-        List<String> lines = body.wrap(faces, text, wide - 24);
-        float height = (lines.size() + 1) * body.leading() + 12;
-        return Slab.of(9, height, (canvas, x, top) -> {
-            canvas.box(x, top, wide, height, Look.TINT);
-            canvas.box(x, top, 2.4f, height, Look.ACCENT);
-            float baseline = top + 6 + body.size();
-            canvas.text(tag, word, x + 12, baseline, printing.words().get("caution"));
-            for (int i = 0; i < lines.size(); i++) {
-                canvas.text(tag, body, x + 12, baseline + (i + 1) * body.leading(), lines.get(i));
-            }
-        });
-    }
-
-    private List<Slab> points(List<String> points, Tag list) {
-        List<Slab> slabs = new ArrayList<>();
-        for (String point : points) {
-            Tag item = list.child("LI").child("LBody");
-            List<String> lines = body.wrap(faces, point, Math.min(width, MEASURE) - 12);
-            slabs.add(Slab.of(3, lines.size() * body.leading(), (canvas, x, top) -> {
-                canvas.box(x + 1, top + body.size() * 0.47f, 3, 3, Look.ACCENT);
-                lines(canvas, item, body, x + 12, top, lines);
-            }));
-        }
-        return slabs;
     }
 
     /** A long table that is narrow enough runs in two columns. */
@@ -253,60 +203,9 @@ final class BlockLayout {
 
     /** A table's title and note. */
     private List<Slab> above(Block.TableView view, Tag tag, String said, boolean again) {
-        List<Slab> slabs = new ArrayList<>(title(view.table().title(), tag, said));
+        List<Slab> slabs = new ArrayList<>(texts.title(view.table().title(), tag, said));
         if (!again && !view.table().note().isEmpty()) {
-            slabs.addAll(keptTogether(paragraph(view.table().note(), Ink.NOTE, tag.child("P"), 2)));
-        }
-        return slabs;
-    }
-
-    /** Nothing where the heading above says the same. */
-    private List<Slab> title(String title, Tag tag, String said) {
-        return title.isEmpty() || title.equals(said)
-                ? List.of()
-                : keptTogether(paragraph(title, Ink.HEADING, tag.child("H2"), 13));
-    }
-
-    /** As high as the room where that is not too low, so that it stands under what leads up to it; else as a page. */
-    private List<Slab> scatter(ScatterChart chart, Tag tag, String said, float room) {
-        List<Slab> slabs = new ArrayList<>(title(chart.title(), tag, said));
-        if (!chart.note().isEmpty()) {
-            slabs.addAll(keptTogether(paragraph(chart.note(), Ink.NOTE, tag.child("P"), 2)));
-        }
-        float page = shape.contentHeight() - height(slabs) - UNDER_CHART;
-        float left = room - height(slabs) - UNDER_CHART;
-        float height = width < WIDE ? width : Math.min(width * 0.64f, left >= LEAST_PLOT * page ? left : page);
-        ScatterDrawing drawing = new ScatterDrawing(faces, printing, chart, width, height);
-        Tag picture = tag.picture(chart.title() + ". " + chart.xTitle() + "; " + chart.yTitle() + ".");
-        List<String> unnamed = drawing.unnamed();
-        Slab slab =
-                Slab.of(4, height, (canvas, x, top) -> canvas.drawing(picture, x, top, width, height, drawing::draw));
-        slabs.add(unnamed.isEmpty() ? slab : slab.keptWithNext());
-        if (!unnamed.isEmpty()) {
-            String names = printing.words().get("unnamed", String.join(", ", unnamed));
-            slabs.addAll(paragraph(names, Ink.NOTE, tag.child("P"), 2));
-        }
-        return slabs;
-    }
-
-    private List<Slab> lines(LineChart chart, Tag tag, String said) {
-        List<Slab> slabs = new ArrayList<>(title(chart.title(), tag, said));
-        float wide = Math.min(width, MEASURE);
-        Tag picture = tag.picture(chart.title() + ". " + chart.valueTitle() + ".");
-        LineDrawing drawing = new LineDrawing(faces, printing, chart, wide, LINES_HEIGHT);
-        slabs.add(Slab.of(
-                4,
-                LINES_HEIGHT,
-                (canvas, x, top) -> canvas.drawing(picture, x, top, wide, LINES_HEIGHT, drawing::draw)));
-        return slabs;
-    }
-
-    private List<Slab> bars(BarChart chart, Tag tag, String said) {
-        List<Slab> slabs = new ArrayList<>(title(chart.title(), tag, said));
-        if (chart.bars().isEmpty()) {
-            slabs.addAll(paragraph(printing.words().get("none"), Ink.NOTE, tag.child("P"), 4));
-        } else {
-            slabs.addAll(new BarLayout(faces, printing, Math.min(width, MEASURE)).slabs(chart, tag));
+            slabs.addAll(TextSlabs.keptTogether(texts.paragraph(view.table().note(), Ink.NOTE, tag.child("P"), 2)));
         }
         return slabs;
     }
@@ -380,11 +279,5 @@ final class BlockLayout {
 
     private BlockLayout at(float size) {
         return new BlockLayout(faces, printing, shape, width, body.at(size));
-    }
-
-    static void lines(Canvas canvas, Tag tag, Ink ink, float x, float top, List<String> lines) {
-        for (int i = 0; i < lines.size(); i++) {
-            canvas.text(tag, ink, x, top + ink.size() + i * ink.leading(), lines.get(i));
-        }
     }
 }

@@ -64,9 +64,9 @@ final class FigureRow {
                 if (i > 0) {
                     canvas.box(x + i * cell, top + AIR, 0.4f, height - 2 * AIR, Look.HAIRLINE);
                 }
-                BlockLayout.lines(canvas, tags.get(i), Ink.SMALL, left, top + AIR, names.get(i));
+                TextSlabs.lines(canvas, tags.get(i), Ink.SMALL, left, top + AIR, names.get(i));
                 canvas.text(tags.get(i), value, left, top + valueTop + large * 0.95f, printed(figures.get(i)));
-                BlockLayout.lines(canvas, tags.get(i), Ink.SMALL, left, top + changeTop, changes.get(i));
+                TextSlabs.lines(canvas, tags.get(i), Ink.SMALL, left, top + changeTop, changes.get(i));
             }
         });
     }

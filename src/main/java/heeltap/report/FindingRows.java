@@ -50,7 +50,7 @@ final class FindingRows {
         return Slab.of(0, height, (canvas, x, top) -> {
             float baseline = top + 4 + sentence.size();
             canvas.text(body, RANK, x, baseline + 1, number);
-            BlockLayout.lines(canvas, body, sentence, x + HANG, top + 4, lines);
+            TextSlabs.lines(canvas, body, sentence, x + HANG, top + 4, lines);
             if (finding.amount() != null) {
                 canvas.textRight(body, amount, x + amountRight, baseline, amount(finding));
             }

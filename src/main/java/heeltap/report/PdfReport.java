@@ -95,8 +95,8 @@ final class PdfReport {
                     if (first != null) {
                         canvas.anchor(first.id(), first.title(), top);
                     }
-                    BlockLayout.lines(canvas, tag, bar, x, top, bars);
-                    BlockLayout.lines(canvas, tag, title, x, top + titleTop, titles);
+                    TextSlabs.lines(canvas, tag, bar, x, top, bars);
+                    TextSlabs.lines(canvas, tag, title, x, top + titleTop, titles);
                 })
                 .keptWithNext();
     }
