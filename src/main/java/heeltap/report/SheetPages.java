@@ -6,8 +6,12 @@ import java.util.List;
 import java.util.Optional;
 import org.apache.poi.ss.usermodel.PageMargin;
 import org.apache.poi.ss.usermodel.PaperSize;
+import org.apache.poi.ss.usermodel.Row;
 import org.apache.poi.ss.util.CellRangeAddress;
+import org.apache.poi.xssf.usermodel.XSSFClientAnchor;
+import org.apache.poi.xssf.usermodel.XSSFShape;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
+import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 
 /**
  * How a sheet prints and scrolls: on its side, as wide as one page where that is legible, else in bands of columns of
@@ -75,6 +79,29 @@ final class SheetPages {
         sheet.getCTWorksheet().getHeaderFooter().setScaleWithDoc(false);
         writer.ifPresentOrElse(this::fit, () -> lay(false, 0));
         writer.filter(filled -> !filled.tables().isEmpty()).ifPresent(this::tableSheet);
+        printArea();
+    }
+
+    /** What holds something, charts included, and no more. */
+    private void printArea() {
+        int lastRow = sheet.getLastRowNum();
+        int lastColumn = 0;
+        for (Row row : sheet) {
+            lastColumn = Math.max(lastColumn, row.getLastCellNum() - 1);
+        }
+        for (CellRangeAddress merged : sheet.getMergedRegions()) {
+            lastColumn = Math.max(lastColumn, merged.getLastColumn());
+        }
+        if (sheet.getDrawingPatriarch() != null) {
+            for (XSSFShape shape : sheet.getDrawingPatriarch()) {
+                if (shape.getAnchor() instanceof XSSFClientAnchor anchor) {
+                    lastRow = Math.max(lastRow, anchor.getRow2());
+                    lastColumn = Math.max(lastColumn, anchor.getCol2());
+                }
+            }
+        }
+        XSSFWorkbook workbook = sheet.getWorkbook();
+        workbook.setPrintArea(workbook.getSheetIndex(sheet), 0, lastColumn, 0, lastRow);
     }
 
     /** Upright where that is wide enough and the rows are many; shrunk a little where a few rows would stand alone. */

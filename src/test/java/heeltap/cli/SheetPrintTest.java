@@ -97,6 +97,13 @@ class SheetPrintTest {
             assertThat(sheet.isPrintGridlines()).isFalse();
             assertThat(sheet.isDisplayGridlines()).isFalse();
             assertThat(sheet.getFooter().getLeft()).startsWith(sheet.getSheetName());
+            String area = workbook.getPrintArea(workbook.getSheetIndex(sheet));
+            assertThat(area).as(sheet.getSheetName()).isNotNull();
+            CellRangeAddress printed = CellRangeAddress.valueOf(area.substring(area.lastIndexOf('!') + 1));
+            for (Row row : sheet) {
+                assertThat(printed.getLastRow()).isGreaterThanOrEqualTo(row.getRowNum());
+                assertThat(printed.getLastColumn()).isGreaterThanOrEqualTo(row.getLastCellNum() - 1);
+            }
             assertThat(sheet.getFitToPage() || sheet.getPrintSetup().getScale() <= 75)
                     .as(sheet.getSheetName())
                     .isTrue();
