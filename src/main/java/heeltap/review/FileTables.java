@@ -37,7 +37,7 @@ final class FileTables {
                     new Cells()
                             .set("file", CellValue.of(file.place().file()))
                             .set("sheet", CellValue.of(file.place().sheet()))
-                            .set("kind", CellValue.of(file.kind()))
+                            .set("kind", kind(file.kind(), texts))
                             .set("encoding", CellValue.of(file.encoding()))
                             .set("delimiter", CellValue.of(file.delimiter()))
                             .set("heading_row", positive(file.headingRow()))
@@ -57,6 +57,13 @@ final class FileTables {
                             .set("set_aside_money", CellValue.of(file.setAsideMoney())));
         });
         return table.done();
+    }
+
+    /** A month's file in the bar's language; a sheet of the book by its name, which is one in every language. */
+    private static CellValue kind(String kind, Texts texts) {
+        return texts.find("file-kind." + kind.replace(' ', '-'))
+                .<CellValue>map(said -> new CellValue.Term(kind, said))
+                .orElseGet(() -> CellValue.of(kind));
     }
 
     static Table setAside(List<SetAside> rows, Texts texts) {
