@@ -176,8 +176,9 @@ class RoundTripTest {
         try {
             return Opened.text(folder, text, charset);
         } finally {
-            file.toFile().deleteOnExit();
+            // in reverse order, the file before its folder
             folder.toFile().deleteOnExit();
+            file.toFile().deleteOnExit();
         }
     }
 
