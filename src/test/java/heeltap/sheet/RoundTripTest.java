@@ -172,7 +172,7 @@ class RoundTripTest {
 
     private static Opened open(String text, Charset charset) throws IOException {
         Path folder = Files.createTempDirectory("sheet");
-        Path file = folder.resolve("a.csv");
+        Path file = folder.resolve("export.csv");
         try {
             return Opened.text(folder, text, charset);
         } finally {
